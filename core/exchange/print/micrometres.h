@@ -1,6 +1,5 @@
 #pragma once
 
-#include <compare>
 #include <cstdint>
 
 namespace pipwright {
@@ -10,7 +9,11 @@ namespace pipwright {
 struct Micrometres {
     std::int32_t count = 0;
 
-    auto operator<=>(const Micrometres&) const = default;
+    bool operator==(const Micrometres&) const = default;
+    friend constexpr bool operator<(Micrometres a, Micrometres b) { return a.count < b.count; }
+    friend constexpr bool operator>(Micrometres a, Micrometres b) { return b < a; }
+    friend constexpr bool operator<=(Micrometres a, Micrometres b) { return !(b < a); }
+    friend constexpr bool operator>=(Micrometres a, Micrometres b) { return !(a < b); }
     constexpr Micrometres& operator+=(Micrometres other) {
         count += other.count;
         return *this;

@@ -18,7 +18,7 @@ struct PaperWords {
     std::string expected = "expected: %1";
     std::string moreInBook = "… more in the book";
     std::string fallenFruit =
-        "Fallen fruit can carry germs from animals: wash it, cut nothing rotten to taste, keep it "
+        "Fallen fruit can carry germs from animals: wash it, taste nothing rotten, keep it "
         "out of raw juice. Taste nothing within the waiting time of a spray.";
     std::string rulerTitle = "Ruler page";
     std::string rulerAdvice =
