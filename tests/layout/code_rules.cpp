@@ -18,7 +18,7 @@ void findMatches(const SourceFile& file, const std::string& text, const std::reg
 
 /// SQL is spoken by the store alone; tests may look into a book on their own.
 Findings sqlOutsideTheStore(const SourceTree& tree) {
-    static const std::regex type(R"(\bQSql\w*)");
+    static const std::regex type(R"(\b(QSql|sqlite3)\w*)");
     static const std::regex statement(
         R"(^\s*(SELECT\s|INSERT\s+(OR\s+\w+\s+)?INTO\s|UPDATE\s+\w+\s+SET\b|DELETE\s+FROM\s|CREATE\s+(TEMP\s+)?(TABLE|INDEX|VIEW|TRIGGER)\b|DROP\s+TABLE\b|PRAGMA\s|BEGIN\s+IMMEDIATE\b|ATTACH\s|VACUUM\b))");
     Findings findings;

@@ -142,7 +142,8 @@ Findings judgeIncludes(const SourceTree& tree, Judge whatIsBad) {
 Findings unrootedIncludes(const SourceTree& tree) {
     return judgeIncludes(tree, [](const Include& include) -> std::string {
         const bool isMade = include.target.ends_with(".moc");
-        const bool isRooted = startsWithAny(include.target, {"core/", "ui/", "app/", "tests/"});
+        const bool isRooted =
+            startsWithAny(include.target, {"core/", "ui/", "app/", "tests/", "sample-data/"});
         if (include.target.find("..") != std::string::npos) {
             return "climbs with ..: " + include.target;
         }
