@@ -182,7 +182,9 @@ build() {
     heading "Building ${folder#"$root"/} with $jobs jobs"
     if ! NINJA_STATUS='[%f/%t] ' nice -n 10 ninja -C "$folder" -j "$jobs" "$@" 2>&1 | tee "$log" |
         show_progress '^\[[0-9]+/[0-9]+\]'; then
-        grep -E -A 12 '(error:|FAILED:|undefined reference)' "$log" | head -n 60 >&2 || true
-        fail "the build failed." "$log" "The first error stands above."
+        printf '\n' >&2
+        grep -E -A 12 '(error:|FAILED:|undefined reference)' "$log" | head -n 60 >&2 ||
+            tail -n 40 "$log" >&2
+        fail "the build failed; its first errors stand above." "" "The whole log is $log"
     fi
 }
