@@ -174,8 +174,8 @@ ChangeSet decisionOn(std::span<const EditedTree> trees, Stage stage, const std::
     return set;
 }
 
-ChangeSet stateOf(std::span<const Plant> plants, PlantState state, const std::string& reason,
-                  const EditContext& context) {
+ChangeSet plantsBecome(std::span<const Plant> plants, PlantState state, const std::string& reason,
+                       const EditContext& context) {
     ChangeSet set = named(spoken(keyOf(state)) + ": " + std::to_string(plants.size()) +
                               (plants.size() == 1 ? " plant" : " plants") +
                               (reason.empty() ? "" : ", " + reason),

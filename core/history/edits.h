@@ -74,8 +74,8 @@ ChangeSet decisionOn(std::span<const EditedTree> trees, Stage stage, const std::
                      const EditContext& context);
 
 /// The plants as they were, and the state they are in now ("Lost: 3 trees, voles").
-ChangeSet stateOf(std::span<const Plant> plants, PlantState state, const std::string& reason,
-                  const EditContext& context);
+ChangeSet plantsBecome(std::span<const Plant> plants, PlantState state, const std::string& reason,
+                       const EditContext& context);
 
 /// So many grafts of this tree, why.
 ChangeSet graftWishFor(const EditedTree& tree, std::int64_t number, const std::string& reason,
