@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <regex>
 #include <string_view>
 
 namespace pipwright::layout {
@@ -107,7 +108,17 @@ Findings ringsOfArrows(const SourceTree& tree) {
     return findings;
 }
 
-/// The tests mirror the tree: a folder with code and without a test of its own is found.
+/// Whether the word stands in the list of test programs; a fixture may have no such list.
+bool isInTestList(const SourceTree& tree, const std::string& word) {
+    const auto list =
+        std::find_if(tree.files.begin(), tree.files.end(),
+                     [](const SourceFile& file) { return file.path == "tests/CMakeLists.txt"; });
+    return list == tree.files.end() ||
+           std::regex_search(list->text, std::regex("\\b" + word + "\\b"));
+}
+
+/// The tests mirror the tree: a folder with code and without a test of its own is found, and one
+/// whose tests are never built.
 Findings untestedFolders(const SourceTree& tree) {
     const auto hasCode = [&tree](const std::string& folder) {
         return std::any_of(tree.files.begin(), tree.files.end(), [&](const SourceFile& file) {
@@ -120,6 +131,8 @@ Findings untestedFolders(const SourceTree& tree) {
             const std::string folder = base + "/" + entry.first;
             if (hasCode(folder) && !hasCode("tests/" + folder)) {
                 findings.push_back({folder, 0, "has no test in tests/" + folder});
+            } else if (hasCode(folder) && !isInTestList(tree, entry.first)) {
+                findings.push_back({folder, 0, "is not listed in tests/CMakeLists.txt"});
             }
         }
     };
