@@ -23,7 +23,7 @@ class AncestorTrace {
             return;
         }
         double& held = m_share[static_cast<std::size_t>(*genotype)];
-        if (held == 0) {
+        if (held == 0) { // not on the way yet
             m_youngest.push(m_pedigree.rankOf(*genotype));
         }
         held += share;

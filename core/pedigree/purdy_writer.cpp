@@ -64,15 +64,21 @@ Doses dosesOf(const Descent& descent, std::size_t side) {
     return doses;
 }
 
+/// "A*3" for a seed parent, "3*A" for a pollen parent.
+std::string withDoses(const std::string& name, int doses, std::size_t side) {
+    std::string text = side == 0 ? writtenName(name) : std::to_string(doses);
+    text += '*';
+    text += side == 0 ? std::to_string(doses) : writtenName(name);
+    return text;
+}
+
 Written writeCross(const Descent& descent) {
     for (const std::size_t side : {0U, 1U}) {
         const Doses doses = dosesOf(descent, side);
         if (doses.count > 1) {
-            const std::string name = writtenName(descent.parents[side].name);
-            const std::string count = std::to_string(doses.count);
+            const Written name{withDoses(descent.parents[side].name, doses.count, side)};
             const Written rest = write(*doses.rest);
-            return side == 0 ? joined({name + "*" + count}, rest)
-                             : joined(rest, {count + "*" + name});
+            return side == 0 ? joined(name, rest) : joined(rest, name);
         }
     }
     return joined(write(descent.parents[0]), write(descent.parents[1]));

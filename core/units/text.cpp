@@ -314,7 +314,7 @@ std::string naturalSortKey(std::string_view text) {
 
 std::strong_ordering naturalOrder(std::string_view left, std::string_view right) {
     const std::strong_ordering byKey = naturalSortKey(left) <=> naturalSortKey(right);
-    return byKey != 0 ? byKey : left <=> right;
+    return std::is_neq(byKey) ? byKey : left <=> right;
 }
 
 } // namespace pipwright

@@ -39,7 +39,7 @@ std::strong_ordering naturalOrder(std::string_view left, std::string_view right)
 struct NaturalLess {
     using is_transparent = void;
     bool operator()(std::string_view left, std::string_view right) const {
-        return naturalOrder(left, right) < 0;
+        return std::is_lt(naturalOrder(left, right));
     }
 };
 
