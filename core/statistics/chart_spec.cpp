@@ -124,20 +124,20 @@ std::vector<std::string> rowOf(const ChartSpec& spec, const ChartSeries& series,
                         double ChartInterval::*side) {
         return interval ? axisValueText(axis, (*interval).*side) : std::string();
     };
-    std::string y;
-    if (series.kind == SeriesKind::spans) {
-        const auto lane = static_cast<std::size_t>(std::max(0.0, mark.y));
-        y = lane < spec.lanes.size() ? spec.lanes[lane] : std::string();
-    } else if (!hasNoY(series.kind) && series.kind != SeriesKind::band) {
-        y = axisValueText(spec.yAxis, mark.y);
+    std::string label = mark.label;
+    if (series.kind == SeriesKind::spans && mark.y >= 0 &&
+        mark.y < static_cast<double>(spec.lanes.size())) {
+        const std::string& lane = spec.lanes[static_cast<std::size_t>(mark.y)];
+        label = label.empty() ? lane : lane + ", " + label;
     }
+    const bool withY = !hasNoY(series.kind) && series.kind != SeriesKind::band;
     const bool withX = !hasNoX(series.kind) && !spansX(series.kind);
     return {series.name,
-            mark.label,
+            label,
             withX ? axisValueText(spec.xAxis, mark.x) : std::string(),
             end(spec.xAxis, mark.xInterval, &ChartInterval::low),
             end(spec.xAxis, mark.xInterval, &ChartInterval::high),
-            y,
+            withY ? axisValueText(spec.yAxis, mark.y) : std::string(),
             end(spec.yAxis, mark.yInterval, &ChartInterval::low),
             end(spec.yAxis, mark.yInterval, &ChartInterval::high),
             mark.uncertain ? "yes" : "",

@@ -111,8 +111,9 @@ struct ChartSpec {
 
     /// No series has a mark.
     [[nodiscard]] bool isEmpty() const;
-    /// One row a mark, in the order of series and marks: series, label, x, x from, x to, y, y from,
-    /// y to, uncertain ("yes" or empty), remark. Dates are ISO, with the ISO week behind.
+    /// One row a mark, in the order of series and marks: series, label (with the lane), x, x from,
+    /// x to, y, y from, y to, uncertain ("yes" or empty), remark. Dates are ISO, with the ISO week
+    /// behind.
     [[nodiscard]] ChartTable toTable() const;
     bool operator==(const ChartSpec&) const = default;
 };

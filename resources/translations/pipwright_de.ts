@@ -5,69 +5,69 @@
     <name>ChartExport</name>
     <message>
         <source>A chart cannot be written as “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Diagramm kann nicht als „%1“ geschrieben werden.</translation>
     </message>
     <message>
         <source>End the name with .png, .svg or .csv.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name soll auf .png, .svg oder .csv enden.</translation>
     </message>
     <message>
         <source>The chart could not be written: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Diagramm konnte nicht geschrieben werden: %1.</translation>
     </message>
     <message>
         <source>Choose a folder you may write in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Ordner wählen, in den geschrieben werden darf.</translation>
     </message>
 </context>
 <context>
     <name>ChartWords</name>
     <message>
         <source>week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche</translation>
     </message>
 </context>
 <context>
     <name>NumberText</name>
     <message>
         <source>ft</source>
-        <translation type="unfinished"></translation>
+        <translation>ft</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>in</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>oz</source>
-        <translation type="unfinished"></translation>
+        <translation>oz</translation>
     </message>
     <message>
         <source>g</source>
-        <translation type="unfinished"></translation>
+        <translation>g</translation>
     </message>
     <message>
         <source>d MMM yyyy</source>
         <extracomment>The order of day (d), short month (MMM) and year (yyyy) in a date</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>d. MMM yyyy</translation>
     </message>
     <message>
         <source>%1 %2, week %3</source>
         <extracomment>Weekday, date, number of the ISO week</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2, Woche %3</translation>
     </message>
     <message numerus="yes">
         <source>%1 to %2, %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 bis %2, %n Tag</numerusform>
+            <numerusform>%1 bis %2, %n Tage</numerusform>
         </translation>
     </message>
 </context>
@@ -250,6 +250,83 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::ChartLegend</name>
+    <message>
+        <source>Legend</source>
+        <translation>Legende</translation>
+    </message>
+    <message>
+        <source>Hide or show</source>
+        <translation>Verbergen oder zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ChartPanel</name>
+    <message>
+        <source>Show as table</source>
+        <translation>Als Tabelle zeigen</translation>
+    </message>
+    <message>
+        <source>Write to a file</source>
+        <translation>In eine Datei schreiben</translation>
+    </message>
+    <message>
+        <source>Picture (PNG)</source>
+        <translation>Bild (PNG)</translation>
+    </message>
+    <message>
+        <source>Drawing (SVG)</source>
+        <translation>Zeichnung (SVG)</translation>
+    </message>
+    <message>
+        <source>Numbers (CSV)</source>
+        <translation>Zahlen (CSV)</translation>
+    </message>
+    <message>
+        <source>Nothing to draw yet.</source>
+        <translation>Noch nichts zu zeichnen.</translation>
+    </message>
+    <message>
+        <source>%1 as a table</source>
+        <translation>%1 als Tabelle</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Geschrieben: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ChartTableModel</name>
+    <message>
+        <source>uncertain</source>
+        <translation>unsicher</translation>
+    </message>
+    <message>
+        <source>series</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation>Beschriftung</translation>
+    </message>
+    <message>
+        <source>%1 from</source>
+        <translation>%1 von</translation>
+    </message>
+    <message>
+        <source>%1 to</source>
+        <translation>%1 bis</translation>
+    </message>
+    <message>
+        <source>sure?</source>
+        <translation>sicher?</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::ColourChoices</name>
     <message>
         <source>Stage</source>
@@ -374,21 +451,21 @@
     <name>pipwright::ui::FinderLine</name>
     <message>
         <source>Find</source>
-        <translation type="unfinished"></translation>
+        <translation>Suchen</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden</translation>
     </message>
     <message>
         <source>Nothing found</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden</translation>
     </message>
     <message numerus="yes">
         <source>%n thing(s) found</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Fund</numerusform>
+            <numerusform>%n Funde</numerusform>
         </translation>
     </message>
 </context>
@@ -396,15 +473,15 @@
     <name>pipwright::ui::InexactDateEdit</name>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>22 Aug, week 34, late August …</source>
-        <translation type="unfinished"></translation>
+        <translation>22.8., Woche 34, Ende August …</translation>
     </message>
     <message>
         <source>No date. Up for today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Datum. Pfeil nach oben: heute.</translation>
     </message>
 </context>
 <context>
@@ -717,18 +794,18 @@
     <name>pipwright::ui::NavigationRail</name>
     <message>
         <source>Places</source>
-        <translation type="unfinished"></translation>
+        <translation>Orte</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::NoticeBar</name>
     <message>
         <source>Close this notice</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Hinweis schließen</translation>
     </message>
     <message>
         <source>Close (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen (Esc)</translation>
     </message>
 </context>
 <context>
@@ -856,47 +933,47 @@
     <name>pipwright::ui::StatusLine</name>
     <message>
         <source>Show all again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder alles zeigen</translation>
     </message>
     <message>
         <source>Stop this work</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Arbeit anhalten</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>The day taken as today</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, der als heute gilt</translation>
     </message>
     <message>
         <source>Work in the background</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit im Hintergrund</translation>
     </message>
     <message>
         <source>State of the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand des Buches</translation>
     </message>
     <message>
         <source>Undo: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: %1</translation>
     </message>
     <message>
         <source>today taken as %1</source>
-        <translation type="unfinished"></translation>
+        <translation>als heute gilt %1</translation>
     </message>
     <message>
         <source>The day taken as today: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als heute gilt: %1</translation>
     </message>
     <message>
         <source>This day was set by hand or by the book. Click to change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Tag wurde von Hand oder vom Buch gesetzt. Zum Ändern klicken.</translation>
     </message>
     <message>
         <source>The day of the calendar. Click to take another day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag des Kalenders. Klicken, um einen anderen zu nehmen.</translation>
     </message>
 </context>
 <context>

@@ -5,9 +5,9 @@
     <name>NumberText</name>
     <message numerus="yes">
         <source>%1 to %2, %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 to %2, %n day</numerusform>
+            <numerusform>%1 to %2, %n days</numerusform>
         </translation>
     </message>
 </context>
@@ -15,9 +15,9 @@
     <name>pipwright::ui::FinderLine</name>
     <message numerus="yes">
         <source>%n thing(s) found</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n found</numerusform>
+            <numerusform>%n found</numerusform>
         </translation>
     </message>
 </context>
@@ -42,9 +42,9 @@
     <name>pipwright::ui::MapMargins</name>
     <message numerus="yes">
         <source>%n row(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n row</numerusform>
+            <numerusform>%n rows</numerusform>
         </translation>
     </message>
 </context>

@@ -49,8 +49,9 @@ std::vector<QList<QPointF>> runsOf(const ChartSeries& series) {
 class ChartDrawing::Scene {
   public:
     Scene(const ChartSpec& spec, const std::vector<bool>& shown, QSizeF size, const Theme& theme)
-        : m_spec(spec), m_shown(forEverySeries(shown, spec)), m_size(size), m_theme(theme), m_frame(m_spec, size, theme),
-          m_marks(m_spec, m_shown, m_frame.places(), theme), m_chart(new QChart) {
+        : m_spec(spec), m_shown(forEverySeries(shown, spec)), m_size(size), m_theme(theme),
+          m_frame(m_spec, size, theme), m_marks(m_spec, m_shown, m_frame.places(), theme),
+          m_chart(new QChart) {
         m_scene.addItem(m_chart);
         m_scene.setSceneRect(QRectF(QPointF(0, 0), size));
         dressChart(*m_chart, theme);

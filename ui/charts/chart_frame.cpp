@@ -15,7 +15,8 @@ namespace {
 
 constexpr double kAir = 8;
 constexpr double kTick = 4;
-constexpr double kRowsApart = 2.2; // lines of text between two numbers up the axis
+constexpr double kRowsApart = 2.2;  // lines of text between two numbers up the axis
+constexpr double kTitleLines = 1.6; // above the plot: the topmost number reaches half a line up
 constexpr double kLaneHeight = 18;
 constexpr double kWidestWords = 0.28; // of the width, for words left of the plot
 
@@ -55,7 +56,7 @@ ChartFrame::ChartFrame(const ChartSpec& spec, QSizeF size, const Theme& theme)
     const double rowsBelow = spec.xAxis.kind == AxisKind::week ? 2 : 1;
     const double below = kTick + rowsBelow * m_lineHeight +
                          (titleOf(spec.xAxis).isEmpty() ? 0 : m_lineHeight) + kAir / 2;
-    const double yTitle = titleOf(spec.yAxis).isEmpty() ? 0 : m_lineHeight + 2;
+    const double yTitle = titleOf(spec.yAxis).isEmpty() ? 0 : kTitleLines * m_lineHeight;
     const double top = kAir + lanes + yTitle;
     const double height = std::max(20.0, size.height() - top - below);
     const int most = std::max(2, static_cast<int>(height / (kRowsApart * m_lineHeight)));
@@ -174,7 +175,9 @@ void ChartFrame::paintMonths(QPainter& painter, double top) const {
         const double to = m_places.placeX(end);
         painter.setPen(m_theme.line);
         if (i > 0) {
-            painter.drawLine(QPointF(from, m_places.plot.top()), QPointF(from, top + m_lineHeight));
+            painter.drawLine(QPointF(from, m_places.plot.top()),
+                             QPointF(from, m_places.plot.bottom() - 1));
+            painter.drawLine(QPointF(from, top + 2), QPointF(from, top + m_lineHeight - 2));
         }
         // The year once at the start and again at New Year, since a southern season crosses it.
         QString word = monthText(months[i].month);
@@ -226,8 +229,8 @@ void ChartFrame::paintTitles(QPainter& painter) const {
                      Qt::AlignRight | Qt::AlignVCenter,
                      m_spec.xAxis.kind == AxisKind::week && x.isEmpty() ? ChartWords::tr("week")
                                                                         : x);
-    painter.drawText(QRectF(kAir / 2, m_places.plot.top() - m_lineHeight - 2, m_size.width() - kAir,
-                            m_lineHeight),
+    painter.drawText(QRectF(kAir / 2, m_places.plot.top() - kTitleLines * m_lineHeight,
+                            m_size.width() - kAir, m_lineHeight),
                      Qt::AlignLeft | Qt::AlignVCenter, titleOf(m_spec.yAxis));
 }
 

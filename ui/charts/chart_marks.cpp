@@ -15,6 +15,21 @@ constexpr double kStepBack = 0.35;   // strength of what is not highlighted
 constexpr double kColumnWidth = 0.7; // of the room of one
 constexpr std::size_t kMostLabels = 200;
 constexpr int kShadeAlpha = 40;
+constexpr double kHatchStep = 9;
+
+/// Thin slanting lines, so that a shade is seen without colour. Not a pattern brush: an SVG file
+/// written by Qt loses those.
+void hatch(QPainter& painter, const QRectF& area, QColor colour) {
+    painter.save();
+    painter.setClipRect(area);
+    painter.setRenderHint(QPainter::Antialiasing);
+    colour.setAlpha(2 * kShadeAlpha);
+    painter.setPen(QPen(colour, 1));
+    for (double x = area.left() - area.height(); x < area.right(); x += kHatchStep) {
+        painter.drawLine(QPointF(x, area.bottom()), QPointF(x + area.height(), area.top()));
+    }
+    painter.restore();
+}
 
 } // namespace
 
@@ -140,10 +155,7 @@ void ChartMarks::paintBehind(QPainter& painter) const {
                 const double to = m_places.placeX(mark.xInterval->high);
                 const QRectF area(from, m_places.plot.top(), to - from, m_places.plot.height());
                 painter.fillRect(area & m_places.plot, veil);
-                // Hatched too, so that it is seen without colour.
-                veil.setAlpha(2 * kShadeAlpha);
-                painter.fillRect(area & m_places.plot, QBrush(veil, Qt::BDiagPattern));
-                veil.setAlpha(kShadeAlpha);
+                hatch(painter, area & m_places.plot, veil);
             }
         }
     }

@@ -54,7 +54,7 @@ void FlowText::dress() {
 }
 
 ElidedText::ElidedText(QWidget* parent) : QWidget(parent) {
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
 void ElidedText::setText(const QString& text) {

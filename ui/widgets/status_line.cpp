@@ -16,7 +16,7 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kProgressWidth = 96;
-constexpr int kLongestUndo = 320; // pixels, before the sentence is elided
+constexpr int kLongestUndo = 260; // pixels, before the sentence is elided
 
 QToolButton* flatButton(QWidget* parent, IconName name, const QString& words) {
     auto* button = new QToolButton(parent);
@@ -49,11 +49,12 @@ StatusLine::StatusLine(QWidget* parent)
     for (QToolButton* button : {m_undo, m_today}) {
         button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     }
-    layout->addWidget(m_selection, 3);
-    layout->addWidget(m_filter, 3);
+    layout->addWidget(m_selection);
+    layout->addSpacing(theme.space);
+    layout->addWidget(m_filter);
     layout->addWidget(m_clearFilter);
     layout->addStretch(1);
-    layout->addWidget(m_work, 2);
+    layout->addWidget(m_work);
     layout->addWidget(m_progress);
     layout->addWidget(m_cancel);
     layout->addWidget(m_undo);

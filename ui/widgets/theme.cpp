@@ -100,7 +100,8 @@ QString styleSheetOf(const Theme& theme) {
                           " padding: 4px 6px; }"
                           "QHeaderView::section { background: %4; color: %5; border: none;"
                           " border-bottom: 1px solid %3; padding: 4px 8px; }"
-                          "QTableView { gridline-color: %3; }")
+                          "QTableView { gridline-color: %3; }"
+                          "QLineEdit { padding: 2px 3px; }")
         .arg(theme.surface.name(), theme.ink.name(), theme.line.name(), theme.raised.name(),
              theme.secondInk.name());
 }

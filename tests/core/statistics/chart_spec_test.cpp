@@ -34,11 +34,11 @@ TEST(ChartSpec, TableSaysEveryMarkWithItsInterval) {
     ASSERT_EQ(table.rows.size(), 2U);
     EXPECT_EQ(table.header[5], "liking (of 9)");
     const std::vector<std::string> window{"benchmarks",
-                                          "Red \"Early\", old",
+                                          "Benchmarks, Red \"Early\", old",
                                           "",
                                           "2026-08-22 (2026-W34)",
                                           "2026-08-31 (2026-W36)",
-                                          "Benchmarks",
+                                          "",
                                           "",
                                           "",
                                           "",
@@ -51,7 +51,8 @@ TEST(ChartSpec, TableSaysEveryMarkWithItsInterval) {
 
 TEST(ChartSpec, CsvQuotesWhatNeedsIt) {
     const std::string csv = seasonOfTwo().toTable().csv();
-    EXPECT_NE(csv.find("benchmarks,\"Red \"\"Early\"\", old\",,2026-08-22"), std::string::npos);
+    EXPECT_NE(csv.find("benchmarks,\"Benchmarks, Red \"\"Early\"\", old\",,2026-08-22"),
+              std::string::npos);
     EXPECT_EQ(csv.substr(csv.size() - 2), "\r\n");
 }
 
