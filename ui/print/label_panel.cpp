@@ -1,6 +1,7 @@
 #include "ui/print/label_panel.h"
 
 #include "core/exchange/print/ruler_page.h"
+#include "ui/print/misfit_list.h"
 #include "ui/print/page_preview.h"
 #include "ui/print/paper_font.h"
 #include "ui/print/preview_pane.h"
@@ -13,7 +14,6 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QListWidget>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QSplitter>
@@ -26,14 +26,15 @@ LabelPanel::LabelPanel(QWidget* parent)
       m_startOf(new QLabel(this)), m_cutMarks(new QCheckBox(tr("C&ut marks"), this)),
       m_leaveOutField(new QCheckBox(tr("Print &without what does not fit"), this)),
       m_ruler(new QCheckBox(tr("&Ruler page first"), this)), m_count(new QLabel(this)),
-      m_misfitTitle(new QLabel(tr("Does not &fit"), this)), m_misfits(new QListWidget(this)),
+      m_misfitTitle(new QLabel(tr("Does not &fit"), this)), m_misfits(new MisfitList(this)),
       m_preview(new PreviewPane(this)), m_buttons(new PrintButtons(this)) {
     for (const LabelStock& stock : labelStocks()) {
         m_stock->addItem(stockName(stock), QString::fromStdString(stock.key));
     }
     m_cutMarks->setChecked(true);
     auto* line = new QHBoxLayout(this);
-    line->setContentsMargins(0, 0, 0, 0);
+    const int margin = currentTheme().margin;
+    line->setContentsMargins(margin, margin, margin, margin);
     auto* splitter = new QSplitter(Qt::Horizontal, this);
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(makeControls());
@@ -58,10 +59,6 @@ QWidget* LabelPanel::makeControls() {
     column->setContentsMargins(0, 0, theme.space, 0);
     column->setSpacing(theme.space);
     layOutChoices(column);
-    m_misfits->setAccessibleName(tr("Labels that do not fit, with the reason"));
-    m_misfits->setWordWrap(true);
-    m_misfits->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_misfits->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_misfitTitle->setFont(theme.strongFont());
     m_misfitTitle->setBuddy(m_misfits);
     column->addWidget(m_count);
@@ -92,8 +89,9 @@ void LabelPanel::layOutChoices(QVBoxLayout* column) {
     form->setContentsMargins(0, 0, 0, 0);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    form->addRow(stockTitle, m_stock);
     form->addRow(startTitle, start);
+    column->addWidget(stockTitle);
+    column->addWidget(m_stock);
     column->addLayout(form);
     column->addWidget(m_cutMarks);
     column->addWidget(m_leaveOutField);
@@ -156,21 +154,13 @@ void LabelPanel::lay() {
                          .arg(static_cast<qulonglong>(printed))
                          .arg(static_cast<qulonglong>(m_labels.size()))
                          .arg(static_cast<qulonglong>(pages.size())));
-    showMisfits(placed->misfits);
+    m_misfits->setMisfits(placed->misfits);
+    m_misfitTitle->setVisible(!placed->misfits.empty());
     if (m_ruler->isChecked() && !m_labels.empty()) {
         pages.insert(pages.begin(), rulerPage(stock().page, translatedPaperWords(), measure));
     }
     m_buttons->setPages(pages, tr("Labels"));
     m_preview->setPages(std::move(pages));
-}
-
-void LabelPanel::showMisfits(const std::vector<Misfit>& misfits) {
-    m_misfits->clear();
-    for (const Misfit& misfit : misfits) {
-        m_misfits->addItem(misfitSentence(misfit));
-    }
-    m_misfits->setVisible(!misfits.empty());
-    m_misfitTitle->setVisible(!misfits.empty());
 }
 
 void LabelPanel::startWhereClicked(int page, PaperPoint place) {

@@ -9,12 +9,12 @@
 class QCheckBox;
 class QComboBox;
 class QLabel;
-class QListWidget;
 class QSpinBox;
 class QVBoxLayout;
 
 namespace pipwright::ui {
 
+class MisfitList;
 class PreviewPane;
 class PrintButtons;
 
@@ -32,6 +32,7 @@ class LabelPanel : public QWidget {
     [[nodiscard]] std::string stockKey() const;
 
     [[nodiscard]] PreviewPane* preview() const { return m_preview; }
+    [[nodiscard]] MisfitList* misfits() const { return m_misfits; }
     [[nodiscard]] PrintButtons* buttons() const { return m_buttons; }
 
   Q_SIGNALS:
@@ -42,7 +43,6 @@ class LabelPanel : public QWidget {
     void layOutChoices(QVBoxLayout* column);
     void chooseStock();
     void lay();
-    void showMisfits(const std::vector<Misfit>& misfits);
     [[nodiscard]] const LabelStock& stock() const;
     void startWhereClicked(int page, PaperPoint place);
 
@@ -55,7 +55,7 @@ class LabelPanel : public QWidget {
     QCheckBox* m_ruler;
     QLabel* m_count;
     QLabel* m_misfitTitle;
-    QListWidget* m_misfits;
+    MisfitList* m_misfits;
     PreviewPane* m_preview;
     PrintButtons* m_buttons;
 };

@@ -55,6 +55,13 @@ class PagePainting {
         m_painter.drawRect(rectOf(mark.box).adjusted(half, half, -half, -half));
     }
 
+    void operator()(const CircleMark& mark) const {
+        m_painter.setPen(QPen(Qt::black, pixels(mark.thickness)));
+        m_painter.setBrush(Qt::NoBrush);
+        const double radius = pixels(mark.diameter) / 2.0;
+        m_painter.drawEllipse(pointOf(mark.centre), radius, radius);
+    }
+
     /// All dark modules are one path: filled one by one they would show seams between them.
     void operator()(const CodeMark& mark) const {
         QPainterPath dark;

@@ -58,7 +58,7 @@ void PagePreview::turnTo(int page) {
 double PagePreview::trueScale() const {
     const double physical = screen() != nullptr ? screen()->physicalDotsPerInch() : 0.0;
     // Some screens do not know their size and report nonsense.
-    const double dots = physical >= 50.0 && physical <= 500.0 ? physical : logicalDpiX();
+    const double dots = physical >= 50.0 && physical <= 250.0 ? physical : logicalDpiX();
     return dots / 25.4;
 }
 

@@ -4,10 +4,9 @@
 
 #include <QWidget>
 
-class QLabel;
-
 namespace pipwright::ui {
 
+class MisfitList;
 class PreviewPane;
 class PrintButtons;
 
@@ -25,7 +24,7 @@ class PaperPanel : public QWidget {
 
   private:
     PreviewPane* m_preview;
-    QLabel* m_misfits;
+    MisfitList* m_misfits;
     PrintButtons* m_buttons;
 };
 

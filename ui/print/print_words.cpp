@@ -68,6 +68,13 @@ QString fieldName(PrintedField field) {
     return {};
 }
 
+/// Long notes are named by their beginning.
+QString beginning(const std::string& text) {
+    constexpr qsizetype kMost = 60;
+    const QString whole = QString::fromStdString(text).simplified();
+    return whole.size() <= kMost ? whole : whole.left(kMost) + QStringLiteral("…");
+}
+
 } // namespace
 
 PaperWords translatedPaperWords() {
@@ -111,7 +118,7 @@ QString misfitSentence(const Misfit& misfit) {
                              ? Print::tr("Label %1").arg(static_cast<qulonglong>(misfit.index + 1))
                              : QString::fromStdString(misfit.name);
     const QString start = Print::tr("%1: %2", "tree, field").arg(name, fieldName(misfit.field));
-    const QString text = QString::fromStdString(misfit.text);
+    const QString text = beginning(misfit.text);
     switch (misfit.reason) {
     case MisfitReason::tooWide:
         return Print::tr("%1 is %2 mm wide, there is room for %3 mm. (%4)")

@@ -95,11 +95,11 @@ LabelDesign label63() {
     return {"label_63x38",
             63.5_mm,
             38.1_mm,
-            {code(boxAt(3, 2.2, 57.5, 9), 20), cross(boxAt(3, 11.4, 57.5, 4), 9),
-             yearAndPlace(boxAt(3, 15.4, 57.5, 4), 9), extra(boxAt(3, 20.2, 42, 7.2), 8, 2)},
+            {code(boxAt(3, 2.2, 57.5, 9), 20), cross(boxAt(3, 11.4, 57.5, 8), 9, 2),
+             yearAndPlace(boxAt(3, 19.6, 42, 4), 9), extra(boxAt(3, 23.6, 42, 6), 7, 2)},
             at(45.25, 20),
             kModule,
-            boxAt(3, 28.4, 42, 7.2),
+            boxAt(3, 30, 42, 5.8),
             std::nullopt};
 }
 

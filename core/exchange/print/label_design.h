@@ -15,7 +15,9 @@ struct LabelFieldBox {
     PaperBox box;
     double points = 10.0;
     bool bold = false;
-    int lines = 1; ///< the box is cut into so many lines of equal height
+    /// The box is cut into so many lines of equal height. Below the code, lines that stay empty
+    /// let the fields after them move up.
+    int lines = 1;
 };
 
 /// One label: its size, the fields shown on it and their sizes. The code of the tree comes first

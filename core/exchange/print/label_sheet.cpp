@@ -8,6 +8,7 @@ namespace pipwright {
 namespace {
 
 constexpr Micrometres kHairline = 0.1_mm;
+constexpr Micrometres kHoleDiameter = 4_mm;
 
 std::string yearAndPlaceOf(const LabelText& label) {
     if (label.year.empty() || label.place.empty()) {
@@ -66,7 +67,7 @@ class LabelDrawing {
         drawCode();
         m_drawn.marks.emplace_back(FrameMark{m_design.pencil, kHairline});
         if (m_design.hole) {
-            drawHole(*m_design.hole);
+            m_drawn.marks.emplace_back(CircleMark{*m_design.hole, kHoleDiameter, kHairline});
         }
         return std::move(m_drawn);
     }
@@ -124,13 +125,21 @@ class LabelDrawing {
     void placeLines(const LabelFieldBox& field, const std::vector<std::string>& lines) {
         PaperBox box = field.box;
         box.height = field.box.height / field.lines;
+        box.y = box.y - m_unused;
         for (const std::string& line : lines) {
             m_drawn.marks.emplace_back(TextMark{box, line, field.points, field.bold, Align::left});
             box.y += box.height;
         }
+        if (field.field != PrintedField::code) {
+            m_unused += box.height * (field.lines - static_cast<int>(lines.size()));
+        }
     }
 
     void drawCode() {
+        if (m_label.labelCode.empty()) {
+            report(PrintedField::plantCode, MisfitReason::missing, "");
+            return;
+        }
         auto code = makeLabelQrCode(m_label.labelCode);
         if (!code) {
             report(PrintedField::plantCode, MisfitReason::notACode, m_label.labelCode);
@@ -140,19 +149,12 @@ class LabelDrawing {
             CodeMark{m_design.qrCorner, m_design.qrModule, std::move(code).value()});
     }
 
-    void drawHole(PaperPoint hole) {
-        const Micrometres arm = 1.5_mm;
-        m_drawn.marks.emplace_back(
-            LineMark{{hole.x - arm, hole.y}, {hole.x + arm, hole.y}, kHairline});
-        m_drawn.marks.emplace_back(
-            LineMark{{hole.x, hole.y - arm}, {hole.x, hole.y + arm}, kHairline});
-    }
-
     const LabelText& m_label;
     std::size_t m_index;
     const LabelDesign& m_design;
     const TextMeasure& m_measure;
     DrawnLabel m_drawn;
+    Micrometres m_unused; ///< empty lines so far: what follows moves up by them
 };
 
 void shift(PaperPoint& point, PaperPoint by) {
@@ -171,6 +173,7 @@ struct Shift {
         shift(line.from, by);
         shift(line.to, by);
     }
+    void operator()(CircleMark& circle) const { shift(circle.centre, by); }
     void operator()(CodeMark& code) const { shift(code.corner, by); }
     template <typename Boxed>
     void operator()(Boxed& mark) const {

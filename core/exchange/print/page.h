@@ -61,6 +61,14 @@ struct FrameMark {
     bool operator==(const FrameMark&) const = default;
 };
 
+/// The outline of a circle; the line lies half to each side.
+struct CircleMark {
+    PaperPoint centre;
+    Micrometres diameter;
+    Micrometres thickness;
+    bool operator==(const CircleMark&) const = default;
+};
+
 /// A QR code; the corner is that of its quiet zone.
 struct CodeMark {
     PaperPoint corner;
@@ -69,7 +77,7 @@ struct CodeMark {
     bool operator==(const CodeMark&) const = default;
 };
 
-using Mark = std::variant<TextMark, LineMark, FillMark, FrameMark, CodeMark>;
+using Mark = std::variant<TextMark, LineMark, FillMark, FrameMark, CircleMark, CodeMark>;
 
 struct Page {
     PaperSize size;
@@ -84,7 +92,7 @@ enum class MisfitReason {
     tooWide,      ///< longer than its line
     tooManyLines, ///< more lines than there is room for
     noField,      ///< this stock has no room for such a field
-    notACode,     ///< cannot be encoded, or is missing
+    notACode,     ///< cannot be encoded
     missing       ///< must not be empty
 };
 

@@ -11,7 +11,7 @@ namespace {
 constexpr Micrometres kTickLine = 0.1_mm;
 
 int wholeCentimetres(Micrometres length) {
-    return std::clamp(length.count / 10000, 1, 10);
+    return std::clamp(length.count / 10000, 0, 10);
 }
 
 /// How long the tick at a millimetre is: 5 mm at centimetres, 3.5 at halves, 2 between.
@@ -48,12 +48,16 @@ Page rulerPage(PaperSize paper, const PaperWords& words, const TextMeasure& meas
     const bool isSmall = paper.width < 120_mm || paper.height < 120_mm;
     const Micrometres margin = isSmall ? 3_mm : 15_mm;
     const int across = wholeCentimetres(paper.width - margin * 2 - 4_mm) * 10;
-    const int down = wholeCentimetres(paper.height - margin * 2) * 10;
+    const Micrometres downTop = margin + 11_mm; // clear of the figures of the other ruler
+    const int down = wholeCentimetres(paper.height - margin - downTop) * 10;
     Page page{paper, {}};
     addRuler(page, {margin, margin}, across, true);
-    addRuler(page, {margin, margin}, down, false);
+    if (down > 0) {
+        addRuler(page, {margin, downTop}, down, false);
+    }
 
-    const PaperBox box{margin + 14_mm, margin + 10_mm, paper.width - margin * 2 - 14_mm, {}};
+    const PaperBox box{
+        margin + 20_mm, downTop + 1_mm, std::min(paper.width - margin * 2 - 20_mm, 95_mm), {}};
     const double titlePoints = isSmall ? 8.0 : 16.0;
     const double textPoints = isSmall ? 6.0 : 10.0;
     std::vector<std::string> advice =

@@ -7,7 +7,8 @@
 namespace pipwright {
 
 /// A page with a ruler across and one down, to see whether the printer keeps the size: 100 mm
-/// each, or as many whole centimetres as the page has room for. The ticks stand at millimetres.
+/// each, or as many whole centimetres as the page has room for; on a low label only the one
+/// across. The ticks stand at millimetres.
 Page rulerPage(PaperSize paper, const PaperWords& words, const TextMeasure& measure);
 
 } // namespace pipwright

@@ -52,9 +52,10 @@ class TablePages {
         for (const PrintedColumn& column : m_table.columns) {
             shares += std::max(column.share, 0.0);
         }
-        Micrometres x = m_flow.left();
+        Micrometres x = m_flow.left() + kPadding;
         const auto columns = static_cast<int>(m_table.columns.size());
-        const Micrometres toShare = m_flow.width() - kCellGap * std::max(columns - 1, 0);
+        const Micrometres toShare =
+            m_flow.width() - kPadding * 2 - kCellGap * std::max(columns - 1, 0);
         for (const PrintedColumn& column : m_table.columns) {
             const double part = shares > 0.0 ? std::max(column.share, 0.0) / shares : 1.0 / columns;
             const Micrometres width = millimetres(inMillimetres(toShare) * part);
