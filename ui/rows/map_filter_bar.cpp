@@ -1,0 +1,209 @@
+#include "ui/rows/map_filter_bar.h"
+
+#include "ui/rows/map_words.h"
+#include "ui/widgets/icons.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QDoubleValidator>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QMenu>
+#include <QToolButton>
+
+#include <algorithm>
+
+namespace pipwright::ui {
+
+namespace {
+
+QLineEdit* boundField(QWidget* parent, const QString& name, const QString& hint) {
+    auto* field = new QLineEdit(parent);
+    field->setAccessibleName(name);
+    field->setToolTip(name);
+    field->setPlaceholderText(hint);
+    field->setMaximumWidth(70);
+    field->setEnabled(false);
+    field->setValidator(new QDoubleValidator(field));
+    return field;
+}
+
+std::optional<double> numberIn(const QLineEdit& field) {
+    bool isNumber = false;
+    const double value = QLocale().toDouble(field.text().trimmed(), &isNumber);
+    return isNumber ? std::optional(value) : std::nullopt;
+}
+
+QString written(std::optional<double> number) {
+    return number ? QLocale().toString(*number, 'g', 6) : QString();
+}
+
+} // namespace
+
+MapFilterBar::MapFilterBar(QWidget* parent)
+    : QWidget(parent), m_text(new QLineEdit(this)), m_stages(new QToolButton(this)),
+      m_family(new QComboBox(this)), m_trait(new QComboBox(this)),
+      m_low(boundField(this, tr("Lowest value of the trait"), tr("from"))),
+      m_high(boundField(this, tr("Highest value of the trait"), tr("to"))),
+      m_clear(new QToolButton(this)), m_count(new QLabel(this)) {
+    setAccessibleName(tr("Filter of the map"));
+    m_text->setAccessibleName(tr("Words to filter by"));
+    m_text->setPlaceholderText(tr("Code, family, row/place"));
+    m_text->setClearButtonEnabled(true);
+    m_text->setMinimumWidth(150);
+    m_family->setAccessibleName(tr("Family"));
+    m_family->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_family->setMinimumContentsLength(14);
+    m_trait->setAccessibleName(tr("Trait with bounds"));
+    m_trait->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_trait->setMinimumContentsLength(12);
+    m_clear->setIcon(icon(IconName::close));
+    m_clear->setAccessibleName(tr("Clear the filter"));
+    m_clear->setToolTip(tr("Clear the filter"));
+    m_clear->setAutoRaise(true);
+    m_count->setAccessibleName(tr("Trees that pass the filter"));
+    makeStageMenu();
+
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(6);
+    line->addWidget(m_text, 2);
+    for (QWidget* widget : {static_cast<QWidget*>(m_stages), static_cast<QWidget*>(m_family),
+                            static_cast<QWidget*>(m_trait), static_cast<QWidget*>(m_low),
+                            static_cast<QWidget*>(m_high), static_cast<QWidget*>(m_clear)}) {
+        line->addWidget(widget);
+    }
+    line->addStretch(1);
+    line->addWidget(m_count);
+
+    setFacts({});
+    for (QLineEdit* field : {m_text, m_low, m_high}) {
+        connect(field, &QLineEdit::textChanged, this, &MapFilterBar::tell);
+    }
+    connect(m_family, &QComboBox::currentIndexChanged, this, &MapFilterBar::tell);
+    connect(m_trait, &QComboBox::currentIndexChanged, this, [this](int index) {
+        m_low->setEnabled(index > 0);
+        m_high->setEnabled(index > 0);
+        tell();
+    });
+    connect(m_clear, &QToolButton::clicked, this, &MapFilterBar::clear);
+    tell();
+}
+
+void MapFilterBar::makeStageMenu() {
+    m_stages->setAccessibleName(tr("Stages"));
+    m_stages->setPopupMode(QToolButton::InstantPopup);
+    m_stages->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    auto* menu = new QMenu(m_stages);
+    for (const Stage stage : stagesInOrder()) {
+        QAction* action = menu->addAction(stageWord(stage));
+        action->setCheckable(true);
+        connect(action, &QAction::toggled, this, &MapFilterBar::tell);
+        m_stageActions.emplace(stage, action);
+    }
+    m_stages->setMenu(menu);
+}
+
+void MapFilterBar::setFacts(const FilterFacts& facts) {
+    const FilterSpec before = spec();
+    m_filling = true;
+    m_family->clear();
+    m_family->addItem(tr("Every family"));
+    for (const QString& family : facts.families) {
+        m_family->addItem(family, family);
+    }
+    m_trait->clear();
+    m_trait->addItem(tr("No trait"));
+    for (const FilterTrait& trait : facts.traits) {
+        m_trait->addItem(trait.title, trait.key);
+    }
+    m_filling = false;
+    setSpec(before);
+}
+
+FilterSpec MapFilterBar::spec() const {
+    FilterSpec spec;
+    spec.text = m_text->text().trimmed();
+    for (const Stage stage : stagesInOrder()) {
+        if (m_stageActions.at(stage)->isChecked()) {
+            spec.stages.push_back(stage);
+        }
+    }
+    if (m_family->currentIndex() > 0) {
+        spec.family = m_family->currentData().toString();
+    }
+    const auto low = numberIn(*m_low);
+    const auto high = numberIn(*m_high);
+    if (m_trait->currentIndex() > 0 && (low || high)) {
+        spec.bounds.push_back({m_trait->currentData().toString(), low, high});
+    }
+    return spec;
+}
+
+void MapFilterBar::setSpec(const FilterSpec& spec) {
+    m_filling = true;
+    m_text->setText(spec.text);
+    for (const auto& [stage, action] : m_stageActions) {
+        action->setChecked(std::find(spec.stages.begin(), spec.stages.end(), stage) !=
+                           spec.stages.end());
+    }
+    m_family->setCurrentIndex(spec.family ? std::max(0, m_family->findData(*spec.family)) : 0);
+    const bool bounded = !spec.bounds.empty();
+    m_trait->setCurrentIndex(bounded ? std::max(0, m_trait->findData(spec.bounds.front().trait))
+                                     : 0);
+    m_low->setText(bounded ? written(spec.bounds.front().low) : QString());
+    m_high->setText(bounded ? written(spec.bounds.front().high) : QString());
+    m_filling = false;
+    tell();
+}
+
+void MapFilterBar::setCount(std::size_t shown, std::size_t all) {
+    const QLocale locale;
+    const QString total = locale.toString(static_cast<qulonglong>(all));
+    m_count->setText(
+        shown == all
+            ? tr("%n tree(s)", nullptr, static_cast<int>(all))
+            : tr("%1 of %2 trees").arg(locale.toString(static_cast<qulonglong>(shown)), total));
+}
+
+void MapFilterBar::tell() {
+    if (m_filling) {
+        return;
+    }
+    describeStages();
+    const FilterSpec now = spec();
+    m_clear->setVisible(!now.isEmpty());
+    if (!(now == m_told)) {
+        m_told = now;
+        Q_EMIT filterChanged(now);
+    }
+}
+
+void MapFilterBar::describeStages() {
+    const std::vector<Stage> stages = spec().stages;
+    if (stages.empty()) {
+        m_stages->setText(tr("Every stage"));
+    } else if (stages.size() == 1) {
+        m_stages->setText(stageWord(stages.front()));
+    } else {
+        m_stages->setText(tr("%n stage(s)", nullptr, static_cast<int>(stages.size())));
+    }
+}
+
+void MapFilterBar::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Escape) {
+        QWidget::keyPressEvent(event);
+        return;
+    }
+    if (m_text->text().isEmpty()) {
+        Q_EMIT left();
+    } else {
+        m_text->clear();
+    }
+    event->accept();
+}
+
+} // namespace pipwright::ui

@@ -1,0 +1,348 @@
+#include "ui/rows/map_painter.h"
+
+#include "ui/rows/map_pixels.h"
+#include "ui/rows/map_words.h"
+#include "ui/widgets/palettes.h"
+
+#include <QFontMetrics>
+#include <QLocale>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace pipwright::ui {
+
+namespace {
+
+/// Tones of a ramp that are told apart; more could not be seen.
+constexpr int kTones = 64;
+/// Texts kept ready at most.
+constexpr qsizetype kMostTexts = 20000;
+
+QRgb share(const QColor& over, const QColor& under, double part) {
+    QColor top = over;
+    top.setAlphaF(static_cast<float>(part));
+    return blended(top, under).rgb();
+}
+
+} // namespace
+
+MapDetail MapFrame::detail() const {
+    // A split place needs twice the height; the limits are those of an unsplit one.
+    if (std::min(scale.cellWidth, scale.rowPitch) < 6) {
+        return MapDetail::overview;
+    }
+    return scale.cellWidth < 28 ? MapDetail::cells : MapDetail::codes;
+}
+
+MapPainter::MapPainter() {
+    setTheme(lightTheme(), 1);
+}
+
+void MapPainter::setLayout(const MapLayout& layout) {
+    m_layout = layout;
+    m_selection = {};
+    m_selected.assign(layout.scene().cells().size(), false);
+    m_shown.clear();
+    m_texts.clear();
+    if (m_colouring.entryOf.size() != layout.scene().cells().size()) {
+        m_colouring = colourByStage(layout.scene());
+    }
+    setColouring(std::move(m_colouring));
+}
+
+void MapPainter::setColouring(CellColouring colouring) {
+    m_colouring = std::move(colouring);
+    std::vector<QString> letters;
+    for (const LegendEntry& entry : m_colouring.legend) {
+        letters.push_back(entry.letter);
+    }
+    m_stamps.prepare(Theme(m_stamps.theme()), m_ratio, std::move(letters));
+    tint();
+}
+
+void MapPainter::setShown(CellSet shown) {
+    m_shown = std::move(shown);
+    tint();
+}
+
+void MapPainter::setSelection(MapSelection selection) {
+    std::vector<bool> selected(m_layout.scene().cells().size(), false);
+    selection.forEach([&selected](CellIndex cell) { selected[cell] = true; });
+    std::vector<CellIndex> changed;
+    const auto note = [&](CellIndex cell) {
+        if (selected[cell] != m_selected[cell]) {
+            changed.push_back(cell);
+        }
+    };
+    m_selection.forEach(note);
+    selection.forEach(note);
+    m_selection = std::move(selection);
+    m_selected = std::move(selected);
+    if (!m_overviewIsStale) {
+        m_overview.patch(m_layout, changed, [this](CellIndex c) { return overviewColour(c); });
+    }
+}
+
+void MapPainter::setTheme(const Theme& theme, double devicePixelRatio) {
+    m_ratio = devicePixelRatio;
+    m_stamps.prepare(theme, devicePixelRatio, {});
+    m_texts.clear();
+    setColouring(std::move(m_colouring));
+}
+
+void MapPainter::tint() {
+    const auto cells = m_layout.scene().cells();
+    std::vector<std::optional<QColor>> fills;
+    for (std::size_t entry = 0; entry < m_colouring.legend.size(); ++entry) {
+        fills.push_back(m_colouring.entryFill(entry, theme()));
+    }
+    std::vector<QRgb> tones;
+    for (int tone = 0; tone < kTones && !m_colouring.toneOf.empty(); ++tone) {
+        const double place = static_cast<double>(tone) / (kTones - 1);
+        tones.push_back(m_colouring.scale == ColourScale::twoEnded
+                            ? balanceColour(2 * place - 1, theme()).fill.rgb()
+                            : rampColour(place, theme()).fill.rgb());
+    }
+    m_tints.assign(cells.size(), Tint{});
+    for (CellIndex cell = 0; cell < cells.size(); ++cell) {
+        Tint& tint = m_tints[cell];
+        tint.dimmed = !isShown(cell);
+        const auto entry = m_colouring.entry(cell);
+        if (!entry || *entry >= fills.size() || !fills[*entry]) {
+            continue;
+        }
+        tint.filled = true;
+        tint.fill = fills[*entry]->rgb();
+        if (cell < m_colouring.toneOf.size() && !tones.empty()) {
+            const float tone = std::clamp(m_colouring.toneOf[cell], 0.0F, 1.0F);
+            tint.fill = tones[static_cast<std::size_t>(std::lround(tone * (kTones - 1)))];
+        }
+        if (cell < m_colouring.fullnessOf.size()) {
+            const float full = std::clamp(m_colouring.fullnessOf[cell], 0.0F, 1.0F);
+            tint.fullness = static_cast<std::uint8_t>(std::lround(full * 8));
+        }
+    }
+    m_overviewIsStale = true;
+}
+
+QRgb MapPainter::overviewColour(CellIndex cell) const {
+    const MapCell& facts = m_layout.scene().cells()[cell];
+    const Tint& tint = m_tints[cell];
+    const Theme& colours = theme();
+    if (facts.isGap()) {
+        return colours.paper.rgb();
+    }
+    QColor colour(tint.fill);
+    const bool isGone = facts.state != PlantState::growing && facts.state != PlantState::unknown;
+    if (!tint.filled) {
+        const bool faint = isGone || facts.stage == Stage::culled;
+        colour = QColor(share(colours.secondInk, colours.paper, faint ? 0.14 : 0.30));
+    } else if (isGone) {
+        colour = QColor(share(colour, colours.paper, 0.35));
+    } else if (tint.fullness < 8) {
+        colour = QColor(share(colour, colours.paper, 0.2 + 0.1 * tint.fullness));
+    }
+    if (tint.dimmed) {
+        colour = QColor(share(colour, colours.paper, 0.22));
+    }
+    return m_selected[cell] ? share(colours.sky, colour, 0.8) : colour.rgb();
+}
+
+CellLook MapPainter::lookOf(CellIndex cell, int width, int height, bool withText) const {
+    const MapCell& facts = m_layout.scene().cells()[cell];
+    const Tint& tint = m_tints[cell];
+    CellLook look;
+    look.width = width;
+    look.height = height;
+    look.selected = m_selected[cell];
+    look.dimmed = tint.dimmed;
+    look.gap = facts.isGap();
+    if (look.gap) {
+        return look;
+    }
+    if (tint.filled) {
+        look.fill = tint.fill;
+    }
+    look.fullness = tint.fullness;
+    look.stage = facts.stage;
+    look.state = facts.state;
+    look.unsure = facts.identity != Confidence::sure;
+    look.byStage = m_colouring.scale == ColourScale::stages;
+    look.withText = withText;
+    look.marks = facts.marks;
+    const std::uint16_t entry =
+        cell < m_colouring.entryOf.size() ? m_colouring.entryOf[cell] : CellLook::kNoLetter;
+    look.letter = look.byStage ? CellLook::kNoLetter : entry;
+    return look;
+}
+
+void MapPainter::paint(QPainter& painter, const MapFrame& frame, const QRect& clip,
+                       std::optional<CellIndex> cursor) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform, false);
+    painter.scale(1 / frame.ratio, 1 / frame.ratio);
+    // A widget may begin between two pixels of the screen; the drawing may not.
+    const QTransform device = painter.deviceTransform();
+    painter.translate(std::round(device.dx()) - device.dx(), std::round(device.dy()) - device.dy());
+
+    const MapPixels pixels(frame, clip);
+    painter.fillRect(pixels.clip, theme().paper);
+    const MapDetail detail = frame.detail();
+    if (detail == MapDetail::overview) {
+        paintOverview(painter, pixels, frame);
+    } else {
+        paintCells(painter, pixels, frame, detail);
+    }
+    if (frame.rowNames > 0) {
+        std::optional<std::uint32_t> row;
+        if (cursor) {
+            row = m_layout.scene().rowOf(*cursor);
+        }
+        paintRowNames(painter, pixels, frame, row);
+    }
+    paintHeadings(painter, pixels, frame);
+    if (frame.ruler > 0) {
+        paintRuler(painter, pixels, frame, cursor);
+    }
+    painter.restore();
+}
+
+void MapPainter::paintOverview(QPainter& painter, const MapPixels& pixels, const MapFrame& frame) {
+    if (m_overviewIsStale) {
+        m_overview.rebuild(m_layout, theme().paper.rgb(),
+                           [this](CellIndex cell) { return overviewColour(cell); });
+        m_overviewIsStale = false;
+    }
+    const QRectF area = pixels.content();
+    const double pixel = frame.scale.cellWidth / m_overview.pixelsPerPlace();
+    const int first = std::max(0, static_cast<int>(std::floor(area.left() / pixel)));
+    const int end =
+        std::min(m_overview.image().width(), static_cast<int>(std::ceil(area.right() / pixel)));
+    const auto [firstRow, endRow] = m_layout.rowsBetween(area.top(), area.bottom(), frame.scale);
+    if (end <= first) {
+        return;
+    }
+    const auto rows = m_layout.scene().rows();
+    for (std::uint32_t from = firstRow; from < endRow;) {
+        const MapSite& site = m_layout.scene().sites()[rows[from].site];
+        const std::uint32_t to = std::min(endRow, site.firstRow + site.rowCount);
+        const double top = m_layout.rowTop(from, frame.scale);
+        const double bottom = m_layout.rowTop(to - 1, frame.scale) + frame.scale.rowPitch;
+        const QRect target(QPoint(pixels.x(first * pixel), pixels.y(top)),
+                           QPoint(pixels.x(end * pixel) - 1, pixels.y(bottom) - 1));
+        const int down = m_overview.pixelsPerRow();
+        const QRect source(first, static_cast<int>(from) * down, end - first,
+                           static_cast<int>(to - from) * down);
+        painter.drawImage(target, m_overview.image(), source);
+        from = to;
+    }
+}
+
+void MapPainter::paintCells(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
+                            MapDetail detail) {
+    const QRectF area = pixels.content();
+    const auto [first, end] = m_layout.rowsBetween(area.top(), area.bottom(), frame.scale);
+    for (std::uint32_t row = first; row < end; ++row) {
+        paintRow(painter, pixels, frame, row, detail == MapDetail::codes);
+    }
+}
+
+void MapPainter::paintRow(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
+                          std::uint32_t row, bool withText) {
+    const QRectF area = pixels.content();
+    const MapScale& scale = frame.scale;
+    const int hair = m_stamps.hair();
+    const int gap = scale.cellWidth < 10 ? 1 : (scale.cellWidth < 24 ? hair : 2 * hair);
+    const double rowTop = m_layout.rowTop(row, scale);
+    const int top = pixels.y(rowTop);
+    const int bottom = pixels.y(rowTop + scale.rowPitch);
+    const int alley = std::clamp((bottom - top) / 6, gap, 5 * hair);
+    const auto [first, end] =
+        m_layout.cellsBetween(row, area.left() / scale.cellWidth, area.right() / scale.cellWidth);
+    for (CellIndex cell = first; cell < end; ++cell) {
+        const MapLayout::Slot& slot = m_layout.slot(cell);
+        const double left = static_cast<double>(slot.left);
+        const int x = pixels.x(left * scale.cellWidth);
+        const int right =
+            pixels.x((left + static_cast<double>(slot.width)) * scale.cellWidth) - gap;
+        const int whole = bottom - alley - top;
+        const int y = top + whole * slot.part / slot.parts;
+        const int below =
+            top + whole * (slot.part + 1) / slot.parts - (slot.part + 1 < slot.parts ? gap : 0);
+        const CellLook look =
+            lookOf(cell, std::max(1, right - x), std::max(1, below - y), withText);
+        if (look.gap && slot.parts > 1) {
+            continue;
+        }
+        painter.drawImage(QPoint(x, y), m_stamps.stamp(look));
+        if (withText && !look.gap) {
+            paintCodes(painter, cell, {x, y}, look);
+        }
+    }
+}
+
+void MapPainter::paintCodes(QPainter& painter, CellIndex cell, QPoint corner,
+                            const CellLook& look) {
+    const CellBoxes where = m_stamps.boxes(look.width, look.height, true);
+    if (where.code.isEmpty()) {
+        return;
+    }
+    const MapScene& scene = m_layout.scene();
+    const MapCell& facts = scene.cells()[cell];
+    // The whole code where there is room for it, else the short one; both are cut if need be.
+    const bool wide = where.code.width() > 13 * where.code.height() / 2;
+    const TextRange range = wide || facts.shortCode.length == 0 ? facts.code : facts.shortCode;
+    const std::string_view code = scene.text(range);
+    const std::uint64_t key = (static_cast<std::uint64_t>(range.offset) << 20U) |
+                              (static_cast<std::uint64_t>(where.code.width() & 0xffff) << 4U);
+    const auto draw = [&](std::uint64_t textKey, const QString& text, const QFont& font,
+                          const QRect& box, const QColor& colour) {
+        const QStaticText& ready = prepared(textKey, text, font, box.width());
+        const QSizeF size = ready.size();
+        painter.setFont(font);
+        painter.setPen(colour);
+        painter.drawStaticText(
+            QPoint(corner.x() + box.x() +
+                       static_cast<int>(std::max(0.0, (box.width() - size.width()) / 2)),
+                   corner.y() + box.y() + box.height() -
+                       static_cast<int>(std::lround(QFontMetricsF(font).ascent()))),
+            ready);
+    };
+    const auto known = m_texts.constFind(key);
+    const QString text = known != m_texts.constEnd()
+                             ? known->text()
+                             : QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+    draw(key, text, m_stamps.codeFont(), where.code, m_stamps.codeColour(look));
+    if (!where.place.isEmpty()) {
+        const QString place =
+            facts.tapeMetres
+                ? QStringLiteral("%1 · %2 m")
+                      .arg(facts.ordinal)
+                      .arg(QLocale().toString(static_cast<double>(*facts.tapeMetres), 'f', 1))
+                : QString::number(facts.ordinal);
+        const std::uint64_t placeKey = (static_cast<std::uint64_t>(cell) << 20U) |
+                                       (static_cast<std::uint64_t>(where.place.width()) << 4U) | 1U;
+        draw(placeKey, place, m_stamps.smallFont(), where.place, m_stamps.codeColour(look));
+    }
+}
+
+const QStaticText& MapPainter::prepared(std::uint64_t key, const QString& text, const QFont& font,
+                                        int width) {
+    const auto known = m_texts.constFind(key);
+    if (known != m_texts.constEnd()) {
+        return *known;
+    }
+    if (m_texts.size() > kMostTexts) {
+        m_texts.clear();
+    }
+    QStaticText ready(QFontMetrics(font).elidedText(text, Qt::ElideMiddle, width));
+    ready.setTextFormat(Qt::PlainText);
+    ready.setPerformanceHint(QStaticText::AggressiveCaching);
+    ready.prepare({}, font);
+    return *m_texts.insert(key, ready);
+}
+
+} // namespace pipwright::ui

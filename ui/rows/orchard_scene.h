@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/evaluation/orchard_view.h"
+#include "ui/rows/cell_colouring.h"
+#include "ui/rows/filter_spec.h"
+#include "ui/rows/map_hover_card.h"
+#include "ui/rows/map_scene.h"
+#include "ui/rows/tree_table_model.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+/// From the view of the book to the plain values the map draws.
+namespace pipwright::ui {
+
+/// The map of the whole orchard: every position with the plants that stand there; of earlier plants
+/// only the mark that there were some, unless nothing stands there now.
+ScenePointer sceneOf(const OrchardView& view);
+
+/// For each cell of the scene, the plant it holds; nothing for a gap.
+std::vector<std::optional<Index>> plantsOfCells(const MapScene& scene, const OrchardView& view);
+
+/// What the filter may ask of each cell.
+FilterFacts filterFactsOf(const OrchardView& view, const std::vector<std::optional<Index>>& plants);
+
+/// One of the built-in colourings (see builtInColourChoices), as of `today`.
+CellColouring colouringOf(const QString& key, const MapScene& scene, const OrchardView& view,
+                          const std::vector<std::optional<Index>>& plants, Date today);
+
+/// Colouring by the latest value of a trait (traitColumn of the view).
+CellColouring colouringByTrait(const Trait& trait, const MapScene& scene, const OrchardView& view,
+                               const std::vector<std::optional<Index>>& plants,
+                               const std::vector<std::optional<double>>& column);
+
+/// What the hover card tells of a plant beside what the scene knows.
+HoverWords hoverWordsOf(const OrchardView& view, Index plant);
+
+/// Columns of the list of trees.
+std::vector<TreeColumn> columnsOf(ScenePointer scene, OrchardView::Pointer view,
+                                  std::vector<std::optional<Index>> plants);
+
+} // namespace pipwright::ui

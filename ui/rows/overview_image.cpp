@@ -1,0 +1,63 @@
+#include "ui/rows/overview_image.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pipwright::ui {
+
+namespace {
+
+/// Raster pictures of Qt end here; longer rows lose their far end in the overview only.
+constexpr int kMostPixels = 32767;
+
+} // namespace
+
+void OverviewImage::rebuild(const MapLayout& layout, QRgb ground, const ColourOf& colourOf) {
+    const auto rows = layout.scene().rows();
+    m_across = layout.metresPerPlace() > 0 ? 4 : 1;
+    m_down = 1;
+    for (CellIndex cell = 0; cell < layout.scene().cells().size(); ++cell) {
+        if (layout.slot(cell).parts > 1) {
+            m_down = 2;
+            break;
+        }
+    }
+    const int width =
+        std::clamp(static_cast<int>(std::ceil(layout.columns() * m_across)), 1, kMostPixels);
+    const int height = std::clamp(static_cast<int>(rows.size()) * m_down, 1, kMostPixels);
+    if (m_image.size() != QSize(width, height)) {
+        m_image = QImage(width, height, QImage::Format_RGB32);
+    }
+    m_image.fill(ground);
+    for (std::uint32_t row = 0; row < rows.size(); ++row) {
+        for (std::uint32_t i = 0; i < rows[row].cellCount; ++i) {
+            const CellIndex cell = rows[row].firstCell + i;
+            drawCell(layout, row, cell, colourOf(cell));
+        }
+    }
+}
+
+void OverviewImage::patch(const MapLayout& layout, std::span<const CellIndex> cells,
+                          const ColourOf& colourOf) {
+    for (const CellIndex cell : cells) {
+        drawCell(layout, layout.scene().rowOf(cell), cell, colourOf(cell));
+    }
+}
+
+void OverviewImage::drawCell(const MapLayout& layout, std::uint32_t row, CellIndex cell,
+                             QRgb colour) {
+    const MapLayout::Slot& slot = layout.slot(cell);
+    const int left = static_cast<int>(std::lround(static_cast<double>(slot.left) * m_across));
+    const int wide =
+        std::max(1, static_cast<int>(std::lround(static_cast<double>(slot.width) * m_across)));
+    const int first = static_cast<int>(row) * m_down + slot.part * m_down / slot.parts;
+    const int last =
+        std::max(first + 1, static_cast<int>(row) * m_down + (slot.part + 1) * m_down / slot.parts);
+    for (int y = first; y < std::min(last, m_image.height()); ++y) {
+        auto* line = reinterpret_cast<QRgb*>(m_image.scanLine(y));
+        const int end = std::min(left + wide, m_image.width());
+        std::fill(line + std::min(left, end), line + end, colour);
+    }
+}
+
+} // namespace pipwright::ui
