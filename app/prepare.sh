@@ -10,6 +10,12 @@ case "${LC_ALL:-${LC_CTYPE:-${LANG:-}}}" in
     *) export LC_ALL=C.UTF-8 ;;
 esac
 
+# Outside a desktop session there is no folder for a user's run-time files, and Qt complains.
+if [[ -z ${XDG_RUNTIME_DIR:-} ]]; then
+    export XDG_RUNTIME_DIR=$root/build/runtime
+    mkdir -p -m 700 "$XDG_RUNTIME_DIR"
+fi
+
 jobs=$(nproc)
 # Optimised, with line numbers only: half the time and room of full debugging information. The
 # scripts that share a build folder must agree on it, or each would compile everything anew.
