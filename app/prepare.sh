@@ -13,7 +13,8 @@ esac
 # Outside a desktop session there is no folder for a user's run-time files, and Qt complains.
 if [[ -z ${XDG_RUNTIME_DIR:-} ]]; then
     export XDG_RUNTIME_DIR=$root/build/runtime
-    mkdir -p -m 700 "$XDG_RUNTIME_DIR"
+    mkdir -p "$XDG_RUNTIME_DIR"
+    chmod 700 "$XDG_RUNTIME_DIR"
 fi
 
 jobs=$(nproc)
