@@ -93,6 +93,9 @@ class Checker {
             }
             record.values[field.field] = field.after;
         }
+        if (auto outcome = checkTogether(record); !outcome) {
+            return outcome;
+        }
         m_after[change.record] = std::move(record);
         return {};
     }

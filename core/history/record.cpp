@@ -1,5 +1,8 @@
 #include "core/history/record.h"
 
+#include "core/units/text.h"
+
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -76,6 +79,11 @@ Outcome checkText(const FieldInfo& field, const std::string& text) {
         return fieldProblem(field, "\"" + text + "\" is not a day of the calendar.",
                             "Write year-month-day, as 2026-08-22.");
     }
+    if (const auto bad = firstBadUtf8(text)) {
+        return fieldProblem(field,
+                            "the text is not valid UTF-8 (byte " + std::to_string(*bad + 1) + ").",
+                            "Save the file as UTF-8, or type the text again.");
+    }
     if (field.type == FieldType::word) {
         for (const auto word : field.words) {
             if (word == text) {
@@ -96,6 +104,9 @@ Result<Value> parsed(const FieldInfo& field, std::string_view text, const char* 
     if (error != std::errc{} || stop != end) {
         return fieldProblem(field, "\"" + std::string(text) + "\" is not " + what + ".",
                             "Write digits, with a point before decimals.");
+    }
+    if constexpr (std::is_floating_point_v<Number>) {
+        number += 0.0; // no negative zero
     }
     return Value{number};
 }
@@ -186,6 +197,31 @@ Outcome checkRecord(const Record& record) {
             problem.where = std::string(nameOf(record.kind)) + ", field " + problem.where;
             return problem;
         }
+    }
+    return checkTogether(record);
+}
+
+Outcome checkTogether(const Record& record) {
+    if (record.kind != Kind::observation) {
+        return {};
+    }
+    constexpr std::array kSubjects = {"plant", "genotype", "lot", "cross", "position", "site"};
+    static const auto places = [&] {
+        std::array<std::size_t, kSubjects.size()> found{};
+        for (std::size_t i = 0; i < kSubjects.size(); ++i) {
+            found[i] = fieldIndex(Kind::observation, kSubjects[i]).value_or(0);
+        }
+        return found;
+    }();
+    const auto subjects = std::count_if(places.begin(), places.end(), [&record](std::size_t at) {
+        return std::holds_alternative<Uuid>(record.values[at]);
+    });
+    if (subjects != 1) {
+        return Problem{ProblemCode::badInput,
+                       subjects == 0 ? "the observation is of nothing."
+                                     : "the observation is of more than one thing.",
+                       "Give exactly one of plant, genotype, lot, cross, position and site.",
+                       std::string(nameOf(record.kind)) + " " + record.id.text()};
     }
     return {};
 }

@@ -50,6 +50,9 @@ std::optional<Kind> kindNamed(std::string_view name);
 /// The Problem's `where` names the field.
 Outcome checkRecord(const Record& record);
 Outcome checkValue(const FieldInfo& field, const Value& value);
+/// Checks what the values of a record must be together: an observation has exactly one subject.
+/// Part of checkRecord.
+Outcome checkTogether(const Record& record);
 
 /// The value as text for a CSV cell or a screen: "" for none, 1/0 for flags, shortest exact
 /// decimal for numbers, the Uuid's text for references.
@@ -99,7 +102,8 @@ template <>
 struct Codec<double> {
     static constexpr FieldType type = FieldType::number;
     static constexpr bool required = true;
-    static Value encode(double member) { return member; }
+    // Adding nothing turns a negative zero, which a book's file cannot tell from zero, into zero.
+    static Value encode(double member) { return member + 0.0; }
     static void decode(const Value& value, double& member) {
         if (const auto* number = std::get_if<double>(&value)) {
             member = *number;
