@@ -2,6 +2,7 @@
 
 #include "ui/print/page_painter.h"
 
+#include <QBuffer>
 #include <QDir>
 #include <QPageLayout>
 #include <QPageSize>
@@ -58,29 +59,32 @@ bool paintAll(QPagedPaintDevice& device, int dotsPerInch, std::span<const Page> 
     return painter.end();
 }
 
+bool paintPdf(QIODevice& target, std::span<const Page> pages, const QString& title) {
+    QPdfWriter writer(&target);
+    writer.setResolution(kDotsPerInch);
+    writer.setTitle(title);
+    writer.setCreator(QStringLiteral("Pipwright"));
+    writer.setPageLayout(layoutOf(pages.front().size));
+    return paintAll(writer, kDotsPerInch, pages);
+}
+
 } // namespace
 
 Outcome writePdf(std::span<const Page> pages, const QString& title, const QString& path) {
     if (pages.empty()) {
         return noPages();
     }
+    // Drawn in memory first: whoever draws does not notice a full disk, the one write below does.
+    QByteArray content;
+    QBuffer buffer(&content);
+    buffer.open(QIODevice::WriteOnly);
+    if (!paintPdf(buffer, pages, title)) {
+        return Problem{ProblemCode::internal, "The pages could not be drawn.",
+                       "Print fewer labels at a time.", ""};
+    }
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly)) {
-        return cannotWrite(path, file.errorString());
-    }
-    bool isPainted = false;
-    {
-        QPdfWriter writer(&file);
-        writer.setResolution(kDotsPerInch);
-        writer.setTitle(title);
-        writer.setCreator(QStringLiteral("Pipwright"));
-        writer.setPageLayout(layoutOf(pages.front().size));
-        isPainted = paintAll(writer, kDotsPerInch, pages);
-    }
-    if (!isPainted) {
-        file.cancelWriting();
-    }
-    if (!file.commit()) {
+    if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size() ||
+        !file.flush() || !file.commit()) {
         return cannotWrite(path, file.errorString());
     }
     return {};
