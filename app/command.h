@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace pipwright::app {
+
+/// What the program tells the shell that called it.
+enum ExitCode {
+    kDone = 0,   ///< it was done
+    kFailed = 1, ///< the book, the file or the disk did not allow it; the reason stands on stderr
+    kUsage = 2,  ///< the words of the command were not understood
+};
+
+/// One command of the command line.
+struct Command {
+    QString name;
+    QString summary;                          ///< one line for the list of commands
+    int (*run)(const QStringList& arguments); ///< arguments without program and command name
+    bool needsWindow = false;                 ///< wants a QApplication (fonts, pictures)
+};
+
+/// All of them, in the order of the help.
+const std::vector<Command>& commands();
+
+int newCommand(const QStringList& arguments);
+int importCommand(const QStringList& arguments);
+int archiveCommand(const QStringList& arguments);
+int checkCommand(const QStringList& arguments);
+int labelsCommand(const QStringList& arguments);
+int tourCommand(const QStringList& arguments);
+
+} // namespace pipwright::app

@@ -1,0 +1,147 @@
+#include "ui/shell/actions.h"
+
+#include <QCoreApplication>
+#include <QKeySequence>
+#include <QMainWindow>
+#include <QMenu>
+#include <QMenuBar>
+
+#include <utility>
+
+namespace pipwright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(pipwright::ui::Actions)
+};
+
+std::vector<std::pair<QString, QString>> menus() {
+    return {
+        {QStringLiteral("book"), Words::tr("&Book")}, {QStringLiteral("edit"), Words::tr("&Edit")},
+        {QStringLiteral("tree"), Words::tr("&Tree")}, {QStringLiteral("go"), Words::tr("&Go")},
+        {QStringLiteral("view"), Words::tr("&View")}, {QStringLiteral("help"), Words::tr("&Help")}};
+}
+
+ActionWords of(const char* id, const char* menu, const QString& title, const char* keys = "") {
+    return {QString::fromLatin1(id), QString::fromLatin1(menu), title, QString::fromLatin1(keys)};
+}
+
+void addBook(std::vector<ActionWords>& all) {
+    all.push_back(of("new", "book", Words::tr("New book..."), "Ctrl+N"));
+    all.push_back(of("open", "book", Words::tr("Open book..."), "Ctrl+O"));
+    all.push_back(of("sample", "book", Words::tr("Open the sample orchard")));
+    all.push_back(of("close", "book", Words::tr("Close book"), "Ctrl+W"));
+    all.push_back(of("book-", "book", {}));
+    all.push_back(of("import-table", "book", Words::tr("Bring in a table..."), "Ctrl+I"));
+    all.push_back(of("import-archive", "book", Words::tr("Rebuild a book from an archive...")));
+    all.push_back(of("archive", "book", Words::tr("Write an archive...")));
+    all.push_back(of("book2-", "book", {}));
+    all.push_back(of("restore", "book", Words::tr("Restore a dated copy...")));
+    all.push_back(of("check", "book", Words::tr("Check the book")));
+    all.push_back(of("today", "book", Words::tr("Day taken as today..."), "Ctrl+T"));
+    all.push_back(of("person", "book", Words::tr("Who is at the keyboard...")));
+    all.push_back(of("book3-", "book", {}));
+    all.push_back(of("quit", "book", Words::tr("Quit"), "Ctrl+Q"));
+}
+
+void addEdit(std::vector<ActionWords>& all) {
+    all.push_back(of("undo", "edit", Words::tr("Undo"), "Ctrl+Z"));
+    all.push_back(of("redo", "edit", Words::tr("Redo"), "Ctrl+Shift+Z,Ctrl+Y"));
+    all.push_back(of("history", "edit", Words::tr("History of the book"), "Ctrl+H"));
+    all.push_back(of("edit-", "edit", {}));
+    all.push_back(of("find", "edit", Words::tr("Find"), "Ctrl+K,Ctrl+F"));
+    all.push_back(of("select-all", "edit", Words::tr("Select all shown trees"), "Ctrl+Shift+A"));
+}
+
+void addTree(std::vector<ActionWords>& all) {
+    all.push_back(of("note", "tree", Words::tr("Note"), "N"));
+    all.push_back(of("bite", "tree", Words::tr("Bite"), "B"));
+    all.push_back(of("walk", "tree", Words::tr("Walk mark"), "W"));
+    all.push_back(of("observation", "tree", Words::tr("Observation"), "O"));
+    all.push_back(of("decision", "tree", Words::tr("Decision"), "D"));
+    all.push_back(of("graft", "tree", Words::tr("Graft wish"), "G"));
+    all.push_back(of("photo", "tree", Words::tr("Photo"), "P"));
+    all.push_back(of("state", "tree", Words::tr("Lost, dead or removed"), "X"));
+    all.push_back(of("tree-", "tree", {}));
+    all.push_back(of("beside", "tree", Words::tr("Lay beside"), "C"));
+    all.push_back(of("label", "tree", Words::tr("Label"), "L"));
+    all.push_back(
+        of("walking-sheet", "tree", Words::tr("Walking sheet of these trees"), "Shift+W"));
+}
+
+void addGo(std::vector<ActionWords>& all) {
+    all.push_back(of("go-rows", "go", Words::tr("Rows"), "Alt+1"));
+    all.push_back(of("go-tastings", "go", Words::tr("Tastings"), "Alt+2"));
+    all.push_back(of("go-compare", "go", Words::tr("Compare"), "Alt+3"));
+    all.push_back(of("go-season", "go", Words::tr("Season"), "Alt+4"));
+    all.push_back(of("go-crosses", "go", Words::tr("Crosses"), "Alt+5"));
+    all.push_back(of("go-grafting", "go", Words::tr("Grafting"), "Alt+6"));
+    all.push_back(of("go-paper", "go", Words::tr("Paper"), "Alt+7"));
+    all.push_back(of("go-", "go", {}));
+    all.push_back(of("go-sheet", "go", Words::tr("Tree sheet"), "F6"));
+}
+
+void addViewAndHelp(std::vector<ActionWords>& all) {
+    all.push_back(of("list", "view", Words::tr("Trees as a list"), "F3"));
+    all.push_back(of("fold-sheet", "view", Words::tr("Fold the tree sheet"), "F4"));
+    all.push_back(of("zoom-in", "view", Words::tr("Zoom in"), "Ctrl++,Ctrl+="));
+    all.push_back(of("zoom-out", "view", Words::tr("Zoom out"), "Ctrl+-"));
+    all.push_back(of("zoom-fit", "view", Words::tr("Whole orchard"), "Ctrl+0"));
+    all.push_back(of("view-", "view", {}));
+    all.push_back(of("theme", "view", Words::tr("Theme")));
+    all.push_back(of("language", "view", Words::tr("Language")));
+    all.push_back(of("units", "view", Words::tr("Units")));
+    all.push_back(of("motion", "view", Words::tr("Let things move")));
+    all.push_back(of("keys", "help", Words::tr("Keys"), "F1"));
+    all.push_back(of("handbook", "help", Words::tr("Handbook"), "Shift+F1"));
+    all.push_back(of("about", "help", Words::tr("About, and cautions")));
+}
+
+} // namespace
+
+const std::vector<ActionWords>& allActionWords() {
+    static QString language;
+    static std::vector<ActionWords> all;
+    // The words are translated when first asked for in a language.
+    const QString now = Words::tr("Quit");
+    if (all.empty() || language != now) {
+        language = now;
+        all.clear();
+        addBook(all);
+        addEdit(all);
+        addTree(all);
+        addGo(all);
+        addViewAndHelp(all);
+    }
+    return all;
+}
+
+ActionTable::ActionTable(QMainWindow& window, const Handlers& handlers) {
+    for (const auto& [key, title] : menus()) {
+        m_menus[key] = window.menuBar()->addMenu(title);
+    }
+    for (const ActionWords& words : allActionWords()) {
+        QMenu* menu = m_menus.value(words.menu);
+        if (words.id.endsWith(QLatin1Char('-'))) {
+            menu->addSeparator();
+            continue;
+        }
+        const auto handler = handlers.find(words.id);
+        if (handler == handlers.end()) {
+            continue;
+        }
+        auto* action = new QAction(words.title, &window);
+        action->setObjectName(words.id);
+        QList<QKeySequence> keys;
+        for (const QString& key : words.keys.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
+            keys.push_back(QKeySequence::fromString(key, QKeySequence::PortableText));
+        }
+        action->setShortcuts(keys);
+        QObject::connect(action, &QAction::triggered, &window, *handler);
+        menu->addAction(action);
+        m_actions[words.id] = action;
+    }
+}
+
+} // namespace pipwright::ui
