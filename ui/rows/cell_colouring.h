@@ -74,7 +74,7 @@ CellColouring colourByFamily(const MapScene& scene, std::span<const int> familyO
 /// unordered ones the hues.
 CellColouring colourByClasses(const MapScene& scene, QString title, std::span<const int> classOf,
                               std::span<const QString> labels, bool ordered);
-/// Any numeric trait, cut into at most seven lines of even steps.
+/// Any numeric trait, cut into at most nine lines of even steps.
 CellColouring colourByValues(const MapScene& scene, std::span<const std::optional<double>> values,
                              const RampChoice& choice);
 CellColouring colourByFirstFruitYear(const MapScene& scene,

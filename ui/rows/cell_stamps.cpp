@@ -25,6 +25,22 @@ bool isGone(PlantState state) {
     return state == PlantState::dead || state == PlantState::lost || state == PlantState::removed;
 }
 
+/// Is anything drawn in the middle, beside fill and outline?
+bool hasShape(const CellLook& look) {
+    switch (look.stage) {
+    case Stage::watched:
+    case Stage::advanced:
+    case Stage::named:
+    case Stage::released:
+    case Stage::parent:
+        return true;
+    case Stage::selection:
+        return !look.byStage || isGone(look.state);
+    default:
+        return isGone(look.state) || (isYoung(look.stage) && look.fill && !look.byStage);
+    }
+}
+
 QFont inPixels(QFont font, double ratio) {
     // 96 logical pixels an inch: the size does not depend on what a screen claims of itself.
     font.setPixelSize(
@@ -54,8 +70,8 @@ void CellStamps::prepare(const Theme& theme, double devicePixelRatio,
     m_codeFont = inPixels(theme.bodyFont(), devicePixelRatio);
     m_smallFont = inPixels(theme.smallFont(), devicePixelRatio);
     // Codes are figures and capitals: their height, not the line's, decides what fits.
-    m_codeHeight = QFontMetrics(m_codeFont).ascent();
-    m_smallHeight = QFontMetrics(m_smallFont).ascent();
+    m_codeHeight = QFontMetrics(m_codeFont).capHeight();
+    m_smallHeight = QFontMetrics(m_smallFont).capHeight();
     m_letters = std::move(letters);
     m_stamps.clear();
     m_bytes = 0;
@@ -91,45 +107,74 @@ const QImage& CellStamps::stamp(const CellLook& look) {
     return *m_stamps.insert(key, std::move(image));
 }
 
-CellBoxes CellStamps::boxes(int width, int height, bool withText) const {
+int CellStamps::pixels(double logical) const {
+    return static_cast<int>(std::lround(logical * m_ratio));
+}
+
+QString CellStamps::lettersOf(const CellLook& look) const {
+    QString letters = look.letter < m_letters.size() ? m_letters[look.letter] : QString();
+    return look.unsure ? letters + QLatin1Char('?') : letters;
+}
+
+/// With the code: shape, marks and letter in a band above it, place and tape below it.
+std::optional<CellBoxes> CellStamps::boxesWithCode(const CellLook& look) const {
+    const int pad = pixels(3);
+    const int width = look.width;
+    const int height = look.height;
+    if (!look.withText || height < m_codeHeight + pixels(3) || width < pixels(24)) {
+        return std::nullopt;
+    }
     CellBoxes boxes;
-    const auto px = [this](double logical) {
-        return static_cast<int>(std::lround(logical * m_ratio));
-    };
-    const int pad = px(2);
+    const QRect line(pixels(1), 0, width - pixels(2), m_codeHeight);
+    if (height < m_codeHeight + pixels(13)) {
+        boxes.code = line.translated(0, (height - m_codeHeight) / 2);
+        return boxes;
+    }
+    const bool twoLines =
+        height >= m_codeHeight + m_smallHeight + pixels(24) && width >= pixels(56);
+    const int band = std::min(height - m_codeHeight - pixels(5), pixels(16));
+    const int below = twoLines ? m_smallHeight + pixels(4) : 0;
+    // What is left over goes above and below the words in equal parts.
+    const int spare = std::max(pixels(4), (height - band - m_codeHeight - below) / 2);
+    boxes.code = line.translated(0, height - spare - below - m_codeHeight);
+    if (twoLines) {
+        boxes.place =
+            QRect(pixels(1), height - spare - m_smallHeight, width - pixels(2), m_smallHeight);
+    }
+    const int side = std::max(band - pad - pixels(1), pixels(5));
+    boxes.shape = QRect(pad, pad, side, side);
+    boxes.letter = QRect(width / 2, pixels(1), width - width / 2 - pixels(3), band);
+    boxes.marks = QRect(pad + (hasShape(look) ? side + pixels(2) : 0), pad, width / 2, side);
+    return boxes;
+}
+
+CellBoxes CellStamps::boxes(const CellLook& look) const {
+    if (const auto withCode = boxesWithCode(look)) {
+        return *withCode;
+    }
+    CellBoxes boxes;
+    const int width = look.width;
+    const int height = look.height;
     const auto square = [](const QRect& within, int side) {
         return QRect(within.x() + (within.width() - side) / 2,
                      within.y() + (within.height() - side) / 2, side, side);
     };
-    int top = height;
-    if (withText && height >= m_codeHeight + pad && width >= px(24)) {
-        const bool twoLines = height >= m_codeHeight + m_smallHeight + px(16) && width >= px(56);
-        const int below = twoLines ? m_smallHeight + pad : 0;
-        const bool banded = height >= m_codeHeight + px(10);
-        top = height - m_codeHeight - pad - below;
-        boxes.code = banded
-                         ? QRect(pad, top, width - 2 * pad, m_codeHeight)
-                         : QRect(pad, (height - m_codeHeight) / 2, width - 2 * pad, m_codeHeight);
-        if (twoLines) {
-            boxes.place = QRect(pad, top + m_codeHeight + pad / 2, width - 2 * pad, m_smallHeight);
-        }
-        if (!banded) {
-            return boxes;
-        }
-        const int side = std::min(top - pad, px(14));
-        boxes.shape = QRect(px(3), px(3), side - px(1), side - px(1));
-        boxes.letter = QRect(width / 2, px(1), width - width / 2 - px(6), top);
-        return boxes;
-    }
-    if (height >= px(19) && width >= px(9)) {
-        const int half = height / 2;
-        boxes.shape = square({0, 0, width, half + px(1)}, std::min(width, half) * 2 / 3);
-        boxes.letter = QRect(0, half - px(1), width, height - half);
-    } else if (width >= px(22) && height >= px(9)) {
+    const QRect whole(0, 0, width, height);
+    const bool letters = !lettersOf(look).isEmpty();
+    const bool isTall = height >= pixels(19) && width >= pixels(9);
+    const bool isWide = width >= pixels(22) && height >= pixels(9);
+    if (hasShape(look) && letters && isTall) {
+        boxes.shape =
+            square({0, 0, width, height / 2 + pixels(1)}, std::min(width, height / 2) * 2 / 3);
+        boxes.letter = QRect(0, height / 2 - pixels(1), width, height - height / 2);
+    } else if (hasShape(look) && letters && isWide) {
         boxes.shape = square({0, 0, width / 2, height}, std::min(width / 2, height) * 2 / 3);
         boxes.letter = QRect(width / 2, 0, width - width / 2, height);
+    } else if (letters && (look.unsure || !hasShape(look)) && height >= m_smallHeight &&
+               width >= pixels(8)) {
+        boxes.letter = whole;
     } else {
-        boxes.shape = square({0, 0, width, height}, std::min(width, height) * 2 / 3);
+        boxes.shape = square(whole, std::min(width, height) * 5 / 8);
     }
     return boxes;
 }
@@ -169,14 +214,14 @@ QImage CellStamps::draw(const CellLook& look) const {
         painter.fillRect((look.width - dot) / 2, (look.height - dot) / 2, dot, dot,
                          shaded(m_theme.secondInk, look));
     } else {
-        const CellBoxes where = boxes(look.width, look.height, look.withText);
+        const CellBoxes where = boxes(look);
         drawGround(painter, look);
         if (isGone(look.state)) {
             drawState(painter, look, where.shape);
         } else {
             drawStage(painter, look, where.shape);
         }
-        drawMarks(painter, look);
+        drawMarks(painter, look, where);
         drawLetters(painter, look, where);
     }
     if (look.selected) {
@@ -220,18 +265,10 @@ void CellStamps::drawGround(QPainter& painter, const CellLook& look) const {
         return;
     }
     painter.fillRect(box, shaded(m_theme.surface, look));
-    if (look.fill) {
-        // What does not bear shows its colour as a small square: less of it, but the same colour.
-        const int side = std::max(m_hair, std::min(look.width, look.height) * 3 / 8);
-        const CellBoxes where = boxes(look.width, look.height, look.withText);
-        const QRect inner =
-            where.letter.isEmpty() || !where.code.isEmpty()
-                ? QRect(look.width - side - 2 * m_hair, look.height - side - 2 * m_hair, side, side)
-                : QRect((look.width - side) / 2, (look.height / 2 - side) / 2 + m_hair, side, side);
-        painter.fillRect(where.code.isEmpty() ? inner
-                                              : QRect(m_hair, look.height - 3 * m_hair,
-                                                      look.width - 2 * m_hair, 2 * m_hair),
-                         shaded(QColor(*look.fill), look));
+    if (look.fill && isYoung(look.stage) && !isGone(look.state)) {
+        // What does not bear yet shows its colour as a small square: less of it, the same colour.
+        const QRect where = boxes(look).shape;
+        painter.fillRect(where, shaded(QColor(*look.fill), look));
     }
     if (look.stage == Stage::culled && !isGone(look.state)) {
         const int step = 5 * m_hair;
@@ -312,78 +349,69 @@ void CellStamps::drawState(QPainter& painter, const CellLook& look, const QRect&
     painter.restore();
 }
 
-void CellStamps::drawMarks(QPainter& painter, const CellLook& look) const {
+void CellStamps::drawMarks(QPainter& painter, const CellLook& look, const CellBoxes& where) const {
     const int room = std::min(look.width, look.height);
-    if (room < 9 * m_hair) {
+    if (room < 9 * m_hair || look.marks == 0) {
         return;
     }
-    const int size = std::clamp(room / 4, 3 * m_hair, 7 * m_hair);
+    const int size = std::clamp(room / 4, 3 * m_hair, 6 * m_hair);
     const auto has = [&look](CellMark mark) {
         return (look.marks & static_cast<std::uint8_t>(mark)) != 0;
     };
-    const int edge = m_hair;
     const QColor ink = markColourOn(look);
     painter.save();
     if (has(CellMark::noteToday)) {
         const QPolygon corner(
-            {{look.width - size - edge, 0}, {look.width, 0}, {look.width, size + edge}});
+            {{look.width - size - m_hair, 0}, {look.width, 0}, {look.width, size + m_hair}});
         painter.setPen(Qt::NoPen);
         painter.setBrush(shaded(m_theme.surface, look));
-        painter.drawPolygon(corner.translated(-edge, edge));
+        painter.drawPolygon(corner.translated(-m_hair, m_hair));
         painter.setBrush(shaded(m_theme.russet, look));
         painter.drawPolygon(corner);
     }
-    const int bottom = look.height - 2 * edge;
-    if (has(CellMark::graftWish)) {
-        painter.setPen(QPen(ink, 1.3 * m_hair));
-        const int x = look.width - size - 2 * edge;
-        painter.drawLine(x, bottom - size / 2, x + size / 2, bottom - size);
-        painter.drawLine(x + size / 2, bottom - size, x + size, bottom - size / 2);
-    }
+    // Beside the shape where there is a code, else in the lower corners.
+    const bool inBand = !where.marks.isEmpty();
+    const int bottom = inBand ? where.marks.bottom() + 1 : look.height - 2 * m_hair;
+    int next = where.marks.x();
+    const auto cornerFor = [&](int wide, int elsewhere) {
+        const int x = inBand ? next : elsewhere;
+        next += wide + 2 * m_hair;
+        return x;
+    };
     if (has(CellMark::photo)) {
         const int side = std::max(2 * m_hair, size * 2 / 3);
-        painter.fillRect(2 * edge, bottom - side, side, side, ink);
+        painter.fillRect(cornerFor(side, 2 * m_hair), bottom - side, side, side, ink);
+    }
+    if (has(CellMark::graftWish)) {
+        painter.setPen(QPen(ink, 1.3 * m_hair));
+        painter.setRenderHint(QPainter::Antialiasing);
+        const int x = cornerFor(size, look.width - size - 2 * m_hair);
+        const QPointF tip(x + size / 2.0, bottom - size);
+        painter.drawLine(QPointF(x, bottom - size / 2.0), tip);
+        painter.drawLine(tip, QPointF(x + size, bottom - size / 2.0));
     }
     if (has(CellMark::earlierPlants)) {
-        const int length = std::max(3 * m_hair, look.width / 4);
-        painter.fillRect((look.width - length) / 2, bottom - m_hair + edge, length, m_hair, ink);
+        const int length = std::max(3 * m_hair, inBand ? size : look.width / 4);
+        const int x = cornerFor(length, (look.width - length) / 2);
+        painter.fillRect(x, bottom - m_hair + (inBand ? 0 : m_hair), length, m_hair, ink);
+        painter.fillRect(x, bottom - 3 * m_hair + (inBand ? 0 : m_hair), length, m_hair, ink);
     }
     painter.restore();
 }
 
 void CellStamps::drawLetters(QPainter& painter, const CellLook& look,
                              const CellBoxes& where) const {
-    QString letters;
-    if (look.letter < m_letters.size()) {
-        letters = m_letters[look.letter];
-    }
-    if (look.unsure) {
-        letters += QLatin1Char('?');
-    }
-    if (letters.isEmpty()) {
+    const QString letters = lettersOf(look);
+    if (letters.isEmpty() || where.letter.isEmpty()) {
         return;
     }
-    QRect box = where.letter;
-    if (box.isEmpty()) {
-        // Room for one thing only: doubt about the identity goes before the letter.
-        const bool small = look.height < m_smallHeight || look.width < m_smallHeight / 2;
-        const bool centreTaken = look.stage == Stage::watched || look.stage == Stage::advanced ||
-                                 look.stage == Stage::named || look.stage == Stage::released ||
-                                 look.stage == Stage::parent || isGone(look.state);
-        if (small || !where.code.isEmpty() || (centreTaken && !look.unsure)) {
-            return;
-        }
-        box = QRect(0, 0, look.width, look.height);
-        if (look.unsure) {
-            letters = QStringLiteral("?");
-        }
-    }
+    const bool isQuiet = isYoung(look.stage) || isGone(look.state) || look.stage == Stage::culled;
     QFont font = m_smallFont;
-    font.setWeight(QFont::DemiBold);
+    font.setWeight(isQuiet && !look.unsure ? QFont::Normal : QFont::DemiBold);
     painter.setFont(font);
-    painter.setPen(markColourOn(look));
+    painter.setPen(isQuiet && !look.unsure ? shaded(m_theme.secondInk, look) : markColourOn(look));
     const int align = where.code.isEmpty() ? Qt::AlignCenter : Qt::AlignRight | Qt::AlignVCenter;
-    painter.drawText(box, align | Qt::TextDontClip, letters);
+    painter.drawText(where.letter, align | Qt::TextDontClip, letters);
 }
 
 void CellStamps::drawSelected(QPainter& painter, const CellLook& look) const {

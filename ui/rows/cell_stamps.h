@@ -42,6 +42,7 @@ struct CellBoxes {
     QRect letter;
     QRect code;
     QRect place;
+    QRect marks; ///< where there is a code, the marks stand beside the shape
 };
 
 /// Draws cells once and keeps the pictures: equal looks share one.
@@ -54,7 +55,7 @@ class CellStamps {
 
     /// The picture of a look: opaque, exactly width x height device pixels.
     const QImage& stamp(const CellLook& look);
-    [[nodiscard]] CellBoxes boxes(int width, int height, bool withText) const;
+    [[nodiscard]] CellBoxes boxes(const CellLook& look) const;
     /// Body and small type in device pixels.
     [[nodiscard]] const QFont& codeFont() const { return m_codeFont; }
     [[nodiscard]] const QFont& smallFont() const { return m_smallFont; }
@@ -79,7 +80,10 @@ class CellStamps {
     void drawGround(QPainter& painter, const CellLook& look) const;
     void drawStage(QPainter& painter, const CellLook& look, const QRect& box) const;
     void drawState(QPainter& painter, const CellLook& look, const QRect& box) const;
-    void drawMarks(QPainter& painter, const CellLook& look) const;
+    void drawMarks(QPainter& painter, const CellLook& look, const CellBoxes& boxes) const;
+    [[nodiscard]] std::optional<CellBoxes> boxesWithCode(const CellLook& look) const;
+    [[nodiscard]] QString lettersOf(const CellLook& look) const;
+    [[nodiscard]] int pixels(double logical) const;
     void drawLetters(QPainter& painter, const CellLook& look, const CellBoxes& boxes) const;
     void drawSelected(QPainter& painter, const CellLook& look) const;
     void frame(QPainter& painter, const QRect& box, const QColor& colour, int thick) const;
@@ -92,7 +96,7 @@ class CellStamps {
     int m_hair = 1;
     QFont m_codeFont;
     QFont m_smallFont;
-    int m_codeHeight = 0;
+    int m_codeHeight = 0; ///< of capitals and figures
     int m_smallHeight = 0;
     std::vector<QString> m_letters;
     QHash<Key, QImage> m_stamps;

@@ -16,7 +16,7 @@ struct Colourings {
     Q_DECLARE_TR_FUNCTIONS(pipwright::ui::Colourings)
 };
 
-constexpr std::size_t kMostLines = 7;
+constexpr std::size_t kMostLines = 9;
 
 CellColouring blank(const MapScene& scene, QString title, ColourScale scale) {
     CellColouring colouring;
@@ -71,18 +71,22 @@ double roundStep(double wanted) {
 
 Steps stepsFor(double low, double high, bool whole) {
     if (whole && high - low < static_cast<double>(kMostLines)) {
-        return {low, 1, static_cast<std::size_t>(high - low) + 1};
+        return {std::floor(low), 1, static_cast<std::size_t>(high - std::floor(low)) + 1};
     }
     if (high <= low) {
         return {low, 1, 1};
     }
-    double width = roundStep((high - low) / static_cast<double>(kMostLines));
-    width = whole ? std::max(1.0, std::ceil(width)) : width;
-    for (;; width = roundStep(width * 1.5)) {
+    if (whole) {
+        const double first = std::floor(low);
+        const double width = std::ceil((high - first + 1) / static_cast<double>(kMostLines));
+        return {first, width, static_cast<std::size_t>(std::floor((high - first) / width)) + 1};
+    }
+    for (double width = roundStep((high - low) / static_cast<double>(kMostLines));;
+         width = roundStep(width * 1.5)) {
         const double first = std::floor(low / width + 1e-9) * width;
         const auto count = static_cast<std::size_t>(std::floor((high - first) / width + 1e-9)) + 1;
         // The highest value may sit on the edge of the last line: it belongs to that line.
-        const bool onEdge = !whole && first + static_cast<double>(count - 1) * width >= high - 1e-9;
+        const bool onEdge = first + static_cast<double>(count - 1) * width >= high - 1e-9;
         const std::size_t lines = onEdge && count > 1 ? count - 1 : count;
         if (lines <= kMostLines) {
             return {first, width, lines};

@@ -189,7 +189,7 @@ void MapFilterBar::describeStages() {
     } else if (stages.size() == 1) {
         m_stages->setText(stageWord(stages.front()));
     } else {
-        m_stages->setText(tr("%n stage(s)", nullptr, static_cast<int>(stages.size())));
+        m_stages->setText(tr("%n stages", nullptr, static_cast<int>(stages.size())));
     }
 }
 

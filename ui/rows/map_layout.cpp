@@ -30,6 +30,11 @@ double medianSpacing(const MapScene& scene) {
     return *middle;
 }
 
+/// Steps that a float holds exactly, so that one cell ends where the next begins.
+double onGrid(double places) {
+    return std::round(places * 64) / 64;
+}
+
 /// Metres of every cell of a row: measured where known, else from the neighbours.
 std::vector<double> metresOf(std::span<const MapCell> cells, double step) {
     std::vector<double> metres(cells.size());
@@ -104,8 +109,8 @@ void MapLayout::placeByTape(const MapRow& row) {
         }
         const double here = metres[i] / m_metresPerPlace;
         const double room = next < cells.size() ? metres[next] / m_metresPerPlace - here : 1.0;
-        const double left = std::max(reached, here);
-        const double width = std::clamp(here + room - left, 0.25, 1.0);
+        const double left = onGrid(std::max(reached, here));
+        const double width = onGrid(std::clamp(here + room - left, 0.25, 1.0));
         slot.left = static_cast<float>(left);
         slot.width = static_cast<float>(width);
         reached = left + width;

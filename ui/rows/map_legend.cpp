@@ -16,8 +16,8 @@ namespace pipwright::ui {
 namespace {
 
 /// Logical pixels.
-constexpr int kSwatchWidth = 22;
-constexpr int kSwatchHeight = 20;
+constexpr int kSwatchWidth = 24;
+constexpr int kSwatchHeight = 18;
 constexpr int kGap = 8;
 
 /// A swatch drawn as the cells are drawn, the label, and the count at the right.
@@ -44,6 +44,9 @@ class LegendLine : public QAbstractButton {
         return {kSwatchWidth + 3 * kGap + metrics.horizontalAdvance(m_entry.label) +
                     metrics.horizontalAdvance(QStringLiteral("000 000")),
                 std::max(kSwatchHeight, metrics.height()) + 6};
+    }
+    [[nodiscard]] bool isMeant() const {
+        return m_entry.count > 0 || m_scale != ColourScale::categories;
     }
     QSize minimumSizeHint() const override { return {kSwatchWidth + 90, sizeHint().height()}; }
 
@@ -134,6 +137,8 @@ void MapLegend::setColouring(const CellColouring& colouring) {
         auto* line = new LegendLine(colouring, entry, this);
         connect(line, &QAbstractButton::clicked, this,
                 [this, entry] { Q_EMIT entryChosen(entry); });
+        // A family without a tree here has nothing to say; on a ramp it keeps the steps even.
+        line->setVisible(line->isMeant());
         m_column->addWidget(line);
         m_lines.push_back(line);
     }

@@ -216,29 +216,28 @@ void MapPainter::paintOverview(QPainter& painter, const MapPixels& pixels, const
                            [this](CellIndex cell) { return overviewColour(cell); });
         m_overviewIsStale = false;
     }
-    const QRectF area = pixels.content();
+    // Each site's picture is always laid out whole and clipped: the rounding of its pixels must not
+    // depend on the part that is repainted.
+    painter.save();
+    painter.setClipRect(pixels.clip, Qt::IntersectClip);
+    const int width = m_overview.image().width();
+    const int down = m_overview.pixelsPerRow();
     const double pixel = frame.scale.cellWidth / m_overview.pixelsPerPlace();
-    const int first = std::max(0, static_cast<int>(std::floor(area.left() / pixel)));
-    const int end =
-        std::min(m_overview.image().width(), static_cast<int>(std::ceil(area.right() / pixel)));
-    const auto [firstRow, endRow] = m_layout.rowsBetween(area.top(), area.bottom(), frame.scale);
-    if (end <= first) {
-        return;
+    for (const MapSite& site : m_layout.scene().sites()) {
+        if (site.rowCount == 0) {
+            continue;
+        }
+        const double top = m_layout.rowTop(site.firstRow, frame.scale);
+        const double bottom = top + site.rowCount * frame.scale.rowPitch;
+        const QRect target(QPoint(pixels.x(0), pixels.y(top)),
+                           QPoint(pixels.x(width * pixel) - 1, pixels.y(bottom) - 1));
+        if (target.intersects(pixels.clip)) {
+            painter.drawImage(target, m_overview.image(),
+                              QRect(0, static_cast<int>(site.firstRow) * down, width,
+                                    static_cast<int>(site.rowCount) * down));
+        }
     }
-    const auto rows = m_layout.scene().rows();
-    for (std::uint32_t from = firstRow; from < endRow;) {
-        const MapSite& site = m_layout.scene().sites()[rows[from].site];
-        const std::uint32_t to = std::min(endRow, site.firstRow + site.rowCount);
-        const double top = m_layout.rowTop(from, frame.scale);
-        const double bottom = m_layout.rowTop(to - 1, frame.scale) + frame.scale.rowPitch;
-        const QRect target(QPoint(pixels.x(first * pixel), pixels.y(top)),
-                           QPoint(pixels.x(end * pixel) - 1, pixels.y(bottom) - 1));
-        const int down = m_overview.pixelsPerRow();
-        const QRect source(first, static_cast<int>(from) * down, end - first,
-                           static_cast<int>(to - from) * down);
-        painter.drawImage(target, m_overview.image(), source);
-        from = to;
-    }
+    painter.restore();
 }
 
 void MapPainter::paintCells(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
@@ -286,7 +285,7 @@ void MapPainter::paintRow(QPainter& painter, const MapPixels& pixels, const MapF
 
 void MapPainter::paintCodes(QPainter& painter, CellIndex cell, QPoint corner,
                             const CellLook& look) {
-    const CellBoxes where = m_stamps.boxes(look.width, look.height, true);
+    const CellBoxes where = m_stamps.boxes(look);
     if (where.code.isEmpty()) {
         return;
     }

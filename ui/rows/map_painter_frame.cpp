@@ -75,7 +75,9 @@ void MapPainter::paintHeadings(QPainter& painter, const MapPixels& pixels, const
         painter.setPen(theme().secondInk);
         painter.drawText(
             words.adjusted(after, 0, 0, 0), Qt::AlignLeft | Qt::AlignBottom,
-            MapMargins::tr("%n row(s)", nullptr, static_cast<int>(sites[site].rowCount)));
+            sites[site].rowCount == 1
+                ? MapMargins::tr("1 row")
+                : MapMargins::tr("%n rows", nullptr, static_cast<int>(sites[site].rowCount)));
     }
 }
 
@@ -98,7 +100,9 @@ void MapPainter::paintRowNames(QPainter& painter, const MapPixels& pixels, const
         const int bottom = pixels.y(m_layout.rowTop(row, frame.scale) + frame.scale.rowPitch);
         const std::uint32_t within = row - m_layout.scene().sites()[rows[row].site].firstRow;
         const bool isCurrent = current == row;
-        if (within % static_cast<std::uint32_t>(roundedUp(every)) != 0 && !isCurrent) {
+        const bool isNear = current && !isCurrent &&
+                            std::abs(static_cast<int>(row) - static_cast<int>(*current)) < every;
+        if ((within % static_cast<std::uint32_t>(roundedUp(every)) != 0 || isNear) && !isCurrent) {
             continue;
         }
         const int tall = std::max(bottom - top, least);

@@ -9,6 +9,8 @@ namespace {
 
 /// Raster pictures of Qt end here; longer rows lose their far end in the overview only.
 constexpr int kMostPixels = 32767;
+/// Plants of one place that are told apart from afar.
+constexpr int kMostParts = 4;
 
 } // namespace
 
@@ -17,10 +19,7 @@ void OverviewImage::rebuild(const MapLayout& layout, QRgb ground, const ColourOf
     m_across = layout.metresPerPlace() > 0 ? 4 : 1;
     m_down = 1;
     for (CellIndex cell = 0; cell < layout.scene().cells().size(); ++cell) {
-        if (layout.slot(cell).parts > 1) {
-            m_down = 2;
-            break;
-        }
+        m_down = std::max(m_down, std::min<int>(layout.slot(cell).parts, kMostParts));
     }
     const int width =
         std::clamp(static_cast<int>(std::ceil(layout.columns() * m_across)), 1, kMostPixels);
@@ -47,15 +46,16 @@ void OverviewImage::patch(const MapLayout& layout, std::span<const CellIndex> ce
 void OverviewImage::drawCell(const MapLayout& layout, std::uint32_t row, CellIndex cell,
                              QRgb colour) {
     const MapLayout::Slot& slot = layout.slot(cell);
-    const int left = static_cast<int>(std::lround(static_cast<double>(slot.left) * m_across));
-    const int wide =
-        std::max(1, static_cast<int>(std::lround(static_cast<double>(slot.width) * m_across)));
+    const double from = static_cast<double>(slot.left);
+    const int left = static_cast<int>(std::lround(from * m_across));
+    const int right = std::max(left + 1, static_cast<int>(std::lround(
+                                             (from + static_cast<double>(slot.width)) * m_across)));
     const int first = static_cast<int>(row) * m_down + slot.part * m_down / slot.parts;
     const int last =
         std::max(first + 1, static_cast<int>(row) * m_down + (slot.part + 1) * m_down / slot.parts);
     for (int y = first; y < std::min(last, m_image.height()); ++y) {
         auto* line = reinterpret_cast<QRgb*>(m_image.scanLine(y));
-        const int end = std::min(left + wide, m_image.width());
+        const int end = std::min(right, m_image.width());
         std::fill(line + std::min(left, end), line + end, colour);
     }
 }

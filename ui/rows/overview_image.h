@@ -10,7 +10,8 @@
 namespace pipwright::ui {
 
 /// The whole map as a small picture: one pixel a cell (four along a place that is spaced by tape,
-/// two down a place where plants share it anywhere in the scene). Drawn larger without smoothing.
+/// and as many down a place as plants share one anywhere in the scene). Drawn larger without
+/// smoothing.
 class OverviewImage {
   public:
     using ColourOf = std::function<QRgb(CellIndex)>;

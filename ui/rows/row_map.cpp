@@ -73,8 +73,12 @@ void RowMap::setScene(ScenePointer scene) {
     m_cursor = current ? this->scene().find(*current) : std::nullopt;
     const auto count = static_cast<CellIndex>(this->scene().cells().size());
     if (!m_cursor && count > 0) {
-        // A screen reader needs a current cell at all times.
-        m_cursor = std::min(oldCursor.value_or(0), count - 1);
+        // A screen reader needs a current cell at all times: where the cursor was, else a tree.
+        CellIndex cell = std::min(oldCursor.value_or(0), count - 1);
+        while (!oldCursor && cell + 1 < count && this->scene().cells()[cell].isGap()) {
+            ++cell;
+        }
+        m_cursor = cell;
     }
     if (m_fitted) {
         zoomToFit();

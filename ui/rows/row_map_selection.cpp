@@ -102,7 +102,8 @@ MapSelection RowMap::rectangleBetween(CellIndex one, CellIndex other) const {
     const double left = static_cast<double>(std::min(first.left, second.left));
     const double right =
         static_cast<double>(std::max(first.left + first.width, second.left + second.width));
-    const auto [top, bottom] = std::minmax(scene().rowOf(one), scene().rowOf(other));
+    const std::uint32_t top = std::min(scene().rowOf(one), scene().rowOf(other));
+    const std::uint32_t bottom = std::max(scene().rowOf(one), scene().rowOf(other));
     MapSelection rectangle;
     for (std::uint32_t row = top; row <= bottom; ++row) {
         const auto [from, end] = layoutOfMap().cellsBetween(row, left, right);

@@ -103,7 +103,9 @@ void TreeTableModel::order() {
     if (m_sortColumn >= 0) {
         // Keys are made once: comparing is then cheap enough for a hundred thousand trees.
         const TreeColumn& column = m_columns[static_cast<std::size_t>(m_sortColumn)];
-        QCollator collator;
+        // Without a language there would be no counting order.
+        QCollator collator(QLocale().language() == QLocale::C ? QLocale(QLocale::English)
+                                                              : QLocale());
         collator.setNumericMode(true);
         std::vector<SortKey> keys(m_order.size());
         for (std::size_t i = 0; i < m_order.size(); ++i) {
