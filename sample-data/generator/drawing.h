@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+#include "sample-data/generator/truth.h"
+
+namespace pipwright::sample {
+
+/// A drawing (SVG) of the fruit, whole and cut lengthwise, on a 10 mm grid in true proportion.
+/// The key varies the outline a little from year to year.
+std::string drawnFruit(const Truth& truth, const std::string& key);
+
+} // namespace pipwright::sample
