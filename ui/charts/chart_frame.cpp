@@ -26,7 +26,7 @@ class ChartWords {
 };
 
 QString titleOf(const ChartAxis& axis) {
-    const QString title = QString::fromStdString(axis.title);
+    QString title = QString::fromStdString(axis.title);
     const QString unit = QString::fromStdString(axis.unit);
     if (unit.isEmpty()) {
         return title;

@@ -25,7 +25,9 @@ void hatch(QPainter& painter, const QRectF& area, QColor colour) {
     painter.setRenderHint(QPainter::Antialiasing);
     colour.setAlpha(2 * kShadeAlpha);
     painter.setPen(QPen(colour, 1));
-    for (double x = area.left() - area.height(); x < area.right(); x += kHatchStep) {
+    const int lines = static_cast<int>((area.width() + area.height()) / kHatchStep) + 1;
+    for (int i = 0; i < lines; ++i) {
+        const double x = area.left() - area.height() + i * kHatchStep;
         painter.drawLine(QPointF(x, area.bottom()), QPointF(x + area.height(), area.top()));
     }
     painter.restore();

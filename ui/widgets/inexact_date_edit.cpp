@@ -81,16 +81,28 @@ void InexactDateEdit::read() {
             words = QString::fromStdString(read.problem().sentence());
         }
     }
-    QPalette colours = palette();
-    if (fault) {
-        colours.setColor(QPalette::PlaceholderText, themeOf(this).blood);
-    }
-    m_meaning->setPalette(fault ? colours : QPalette());
+    m_isFaulty = fault;
+    dress();
     m_meaning->setText(words);
     m_line->setAccessibleDescription(words);
     if (m_date != before) {
         Q_EMIT dateChanged();
     }
+}
+
+void InexactDateEdit::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        dress();
+    }
+}
+
+void InexactDateEdit::dress() {
+    QPalette colours;
+    if (m_isFaulty) {
+        colours.setColor(QPalette::PlaceholderText, themeOf(this).blood);
+    }
+    m_meaning->setPalette(colours);
 }
 
 void InexactDateEdit::stepDays(int days) {

@@ -16,7 +16,7 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kProgressWidth = 96;
-constexpr int kLongestUndo = 260; // pixels, before the sentence is elided
+constexpr int kLongestUndo = 200; // pixels, before the sentence is elided
 
 QToolButton* flatButton(QWidget* parent, IconName name, const QString& words) {
     auto* button = new QToolButton(parent);

@@ -101,9 +101,15 @@ QString styleSheetOf(const Theme& theme) {
                           "QHeaderView::section { background: %4; color: %5; border: none;"
                           " border-bottom: 1px solid %3; padding: 4px 8px; }"
                           "QTableView { gridline-color: %3; }"
-                          "QLineEdit { padding: 2px 3px; }")
+                          "QLineEdit { background: %1; border: 1px solid %6; border-radius: 3px;"
+                          " padding: 2px 4px; }"
+                          "QLineEdit:focus { border: 2px solid %7; padding: 1px 3px; }"
+                          "QAbstractSpinBox QLineEdit, QComboBox QLineEdit, QAbstractItemView"
+                          " QLineEdit { border: none; padding: 0px; }"
+                          "QPushButton { padding: 3px 10px; }")
         .arg(theme.surface.name(), theme.ink.name(), theme.line.name(), theme.raised.name(),
-             theme.secondInk.name());
+             theme.secondInk.name(), withContrast(theme.line, theme.surface, 3.0).name(),
+             theme.sky.name());
 }
 
 bool isDark(const QPalette& palette) {
