@@ -185,6 +185,7 @@ void PagePreview::resizeEvent(QResizeEvent* event) {
         m_scale = wholePageScale();
     }
     updateScrollBars();
+    Q_EMIT changed(); // the zoom may have changed with the window
 }
 
 bool PagePreview::turnByKey(int key) {

@@ -115,9 +115,9 @@ QString stockName(const LabelStock& stock) {
 
 QString misfitSentence(const Misfit& misfit) {
     const QString name = misfit.name.empty()
-                             ? Print::tr("Label %1").arg(static_cast<qulonglong>(misfit.index + 1))
+                             ? Print::tr("Label %1").arg(QString::number(misfit.index + 1))
                              : QString::fromStdString(misfit.name);
-    const QString start = Print::tr("%1: %2", "tree, field").arg(name, fieldName(misfit.field));
+    QString start = Print::tr("%1: %2", "tree, field").arg(name, fieldName(misfit.field));
     const QString text = beginning(misfit.text);
     switch (misfit.reason) {
     case MisfitReason::tooWide:

@@ -33,7 +33,7 @@ std::string wordFor(PrintedField field) {
 } // namespace
 
 std::string sentenceOf(const Misfit& misfit) {
-    const std::string start =
+    std::string start =
         (misfit.name.empty() ? "Label " + std::to_string(misfit.index + 1) : misfit.name) + ": " +
         wordFor(misfit.field);
     switch (misfit.reason) {

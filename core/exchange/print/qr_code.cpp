@@ -49,7 +49,8 @@ Result<QrCode> makeQrCode(std::string_view text) {
                        "Use at most 29 characters.", ""};
     }
     QrCode code{copy, kLabelCodeModules, {}};
-    code.isDark.reserve(static_cast<std::size_t>(kLabelCodeModules * kLabelCodeModules));
+    constexpr std::size_t kAll = kLabelCodeModules * kLabelCodeModules;
+    code.isDark.reserve(kAll);
     for (int row = 0; row < kLabelCodeModules; ++row) {
         for (int column = 0; column < kLabelCodeModules; ++column) {
             code.isDark.push_back(isDarkIn(*symbol, row, column));

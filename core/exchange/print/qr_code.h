@@ -16,7 +16,8 @@ struct QrCode {
     std::vector<bool> isDark; ///< row by row from the top left
 
     [[nodiscard]] bool dark(int row, int column) const {
-        return isDark[static_cast<std::size_t>(row * modules + column)];
+        const auto side = static_cast<std::size_t>(modules);
+        return isDark[static_cast<std::size_t>(row) * side + static_cast<std::size_t>(column)];
     }
     bool operator==(const QrCode&) const = default;
 };

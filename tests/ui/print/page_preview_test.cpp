@@ -62,7 +62,9 @@ TEST_F(Previewing, ZoomsByKeyAndComesBackToTheWholePage) {
 
 TEST_F(Previewing, TheWholePageFollowsTheWindow) {
     const double before = m_preview.zoomPercent();
+    QSignalSpy changed(&m_preview, &PagePreview::changed);
     m_preview.resize(800, 1000);
+    EXPECT_GE(changed.count(), 1);
     EXPECT_GT(m_preview.zoomPercent(), before * 1.5);
 }
 
