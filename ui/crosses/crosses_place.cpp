@@ -1,0 +1,93 @@
+#include "ui/crosses/crosses_place.h"
+
+#include "ui/book/open_book.h"
+#include "ui/crosses/cross_table_model.h"
+#include "ui/widgets/empty_place.h"
+#include "ui/widgets/icons.h"
+#include "ui/widgets/theme.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace pipwright::ui {
+
+CrossesPlace::CrossesPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m_book(book) {
+    m_model = new CrossTableModel(this);
+    m_table = new QTableView;
+    m_table->setModel(m_model);
+    m_table->setAccessibleName(tr("Crosses"));
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setSortingEnabled(true);
+    m_table->horizontalHeader()->setSortIndicator(3, Qt::AscendingOrder);
+    m_table->verticalHeader()->hide();
+    m_table->setShowGrid(false);
+    m_table->setAlternatingRowColors(true);
+    m_table->setWordWrap(false);
+    m_words = new QLabel(tr("Enter on a cross selects its growing trees. A dash is unknown."));
+    m_words->setContentsMargins(lightTheme().space, lightTheme().gap, 0, lightTheme().gap);
+    auto* filled = new QWidget;
+    auto* column = new QVBoxLayout(filled);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_words);
+    m_pages = new QStackedWidget;
+    m_pages->addWidget(filled);
+    m_pages->addWidget(new EmptyPlace(IconName::crosses, tr("No crosses yet"),
+                                      tr("Crosses come in with a table of trees that names their "
+                                         "parents.")));
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(m_pages);
+    setFocusProxy(m_table);
+    connect(m_table, &QTableView::activated, this, &CrossesPlace::selectFamily);
+    connect(&m_book, &OpenBook::viewChanged, this, [this] {
+        m_stale = true;
+        if (isVisible()) {
+            refresh();
+        }
+    });
+}
+
+void CrossesPlace::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (m_stale) {
+        refresh();
+    }
+}
+
+void CrossesPlace::refresh() {
+    m_stale = false;
+    m_model->setLines(crossLines(*m_book.view()));
+    const auto* header = m_table->horizontalHeader();
+    m_model->sort(header->sortIndicatorSection(), header->sortIndicatorOrder());
+    m_table->resizeColumnsToContents();
+    m_pages->setCurrentIndex(m_model->rowCount() == 0 ? 1 : 0);
+}
+
+void CrossesPlace::selectFamily() {
+    const auto row = m_table->currentIndex().row();
+    if (row < 0) {
+        return;
+    }
+    const CrossId cross = m_model->line(row).cross.id;
+    const auto view = m_book.view();
+    std::vector<Index> plants;
+    for (Index plant = 0; plant < view->plants().size(); ++plant) {
+        const PlantEntry& entry = view->plants()[plant];
+        if (entry.genotype && !entry.erased && entry.state == PlantState::growing &&
+            view->genotypes()[*entry.genotype].cross == cross) {
+            plants.push_back(plant);
+        }
+    }
+    if (!plants.empty()) {
+        m_book.selectPlant(plants.front());
+        m_book.setSelection(std::move(plants));
+    }
+}
+
+} // namespace pipwright::ui

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <QDialog>
+#include <QString>
+
+class QTextBrowser;
+
+namespace pipwright::ui {
+
+/// The help that comes with the program, read without a network: pages written in Markdown, the
+/// page of keys made from the table of actions.
+class HelpWindow : public QDialog {
+    Q_OBJECT
+
+  public:
+    explicit HelpWindow(QWidget* parent);
+
+    /// "start", "keys", "about", or another page's name.
+    void showPage(const QString& name);
+    [[nodiscard]] QTextBrowser* browser() const { return m_browser; }
+
+  private:
+    [[nodiscard]] static QString pageText(const QString& name);
+    [[nodiscard]] static QString keysPage();
+
+    QTextBrowser* m_browser;
+};
+
+} // namespace pipwright::ui
