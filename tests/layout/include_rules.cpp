@@ -100,7 +100,7 @@ Findings qtInCore(const SourceTree& tree) {
     return findings;
 }
 
-/// The store's headers that name Qt are private to it.
+/// The store's headers that name Qt are private to it; tests may look behind.
 Findings privateStoreHeaders(const SourceTree& tree) {
     std::set<std::string> headersWithQt;
     for (const SourceFile& file : tree.files) {
@@ -112,7 +112,7 @@ Findings privateStoreHeaders(const SourceTree& tree) {
     }
     Findings findings;
     for (const SourceFile& file : tree.files) {
-        if (file.below("core/store") || file.below("tests/core/store")) {
+        if (file.below("core/store") || file.below("tests")) {
             continue;
         }
         for (const Include& include : file.includes) {
