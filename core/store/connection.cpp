@@ -185,7 +185,7 @@ Problem Connection::problem() const {
     return problem(sqlite3_extended_errcode(handle()), sqlite3_errmsg(handle()));
 }
 
-Problem Connection::problem(int code, std::string message) const {
+Problem Connection::problem(int code, const std::string& message) const {
     const std::string where = fileName(m_file);
     const std::string said = " (" + message + ").";
     switch (code & 0xFF) {

@@ -43,7 +43,7 @@ class Connection {
 
     /// What SQLite's last error on this connection means to the reader.
     [[nodiscard]] Problem problem() const;
-    [[nodiscard]] Problem problem(int code, std::string message) const;
+    [[nodiscard]] Problem problem(int code, const std::string& message) const;
 
     [[nodiscard]] const QSqlDatabase& database() const;
     /// The handle below Qt's connection, for the rows of large tables.

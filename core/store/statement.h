@@ -19,6 +19,8 @@ namespace pipwright {
 class Statement {
   public:
     static Result<Statement> prepare(const Connection& connection, std::string_view sql);
+    Statement(Statement&&) = default;
+    Statement& operator=(Statement&&) = default;
 
     Statement& bind(std::string_view name, std::int64_t value);
     Statement& bind(std::string_view name, std::string_view value);
