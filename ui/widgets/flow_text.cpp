@@ -45,11 +45,15 @@ void FlowText::dress() {
         setFont(theme.headingFont());
         break;
     case Weight::small:
+    case Weight::fault:
         setFont(theme.smallFont());
         break;
     }
     const bool second = m_weight == Weight::second || m_weight == Weight::small;
-    setForegroundRole(second ? QPalette::PlaceholderText : QPalette::WindowText);
+    // Roles, not colours: they follow the theme by themselves.
+    setForegroundRole(m_weight == Weight::fault ? QPalette::BrightText
+                      : second                  ? QPalette::PlaceholderText
+                                                : QPalette::WindowText);
     m_dressing = false;
 }
 

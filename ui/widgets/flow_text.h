@@ -11,7 +11,7 @@ class FlowText : public QLabel {
     Q_OBJECT
 
   public:
-    enum class Weight { body, strong, heading, second, small };
+    enum class Weight { body, strong, heading, second, small, fault };
 
     explicit FlowText(const QString& text = {}, Weight weight = Weight::body,
                       QWidget* parent = nullptr);

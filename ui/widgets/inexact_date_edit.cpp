@@ -2,7 +2,6 @@
 
 #include "ui/widgets/flow_text.h"
 #include "ui/widgets/number_text.h"
-#include "ui/widgets/theme.h"
 
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -81,28 +80,12 @@ void InexactDateEdit::read() {
             words = QString::fromStdString(read.problem().sentence());
         }
     }
-    m_isFaulty = fault;
-    dress();
+    m_meaning->setWeight(fault ? FlowText::Weight::fault : FlowText::Weight::small);
     m_meaning->setText(words);
     m_line->setAccessibleDescription(words);
     if (m_date != before) {
         Q_EMIT dateChanged();
     }
-}
-
-void InexactDateEdit::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        dress();
-    }
-}
-
-void InexactDateEdit::dress() {
-    QPalette colours;
-    if (m_isFaulty) {
-        colours.setColor(QPalette::PlaceholderText, themeOf(this).blood);
-    }
-    m_meaning->setPalette(colours);
 }
 
 void InexactDateEdit::stepDays(int days) {

@@ -40,16 +40,13 @@ class InexactDateEdit : public QWidget {
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
   private:
     void read();
-    void dress();
     void stepDays(int days);
 
     Date m_today;
     std::optional<InexactDate> m_date;
-    bool m_isFaulty = false; ///< something stands there that cannot be read
     QLineEdit* m_line;
     FlowText* m_meaning;
 };

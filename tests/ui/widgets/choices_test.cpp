@@ -2,6 +2,7 @@
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/inexact_date_edit.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
@@ -81,6 +82,11 @@ TEST(InexactDateEditTest, SaysWhatIsWrong) {
     edit.line()->setText(QStringLiteral("2026-02-30"));
     EXPECT_FALSE(edit.date().has_value());
     EXPECT_TRUE(edit.meaning().contains(QStringLiteral("28 days")));
+    const auto* words = edit.findChild<QLabel*>();
+    for (const auto choice : {ThemeChoice::light, ThemeChoice::dark, ThemeChoice::light}) {
+        dress(choice);
+        EXPECT_EQ(words->palette().color(words->foregroundRole()), themeOf(words).blood);
+    }
     QSignalSpy accepted(&edit, &InexactDateEdit::accepted);
     QTest::keyClick(edit.line(), Qt::Key_Return);
     EXPECT_EQ(accepted.count(), 0);
