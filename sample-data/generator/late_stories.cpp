@@ -264,10 +264,9 @@ void tellPearAndPlum(World& world) {
     world.agenda.add(on(2026, 1, 10), 1102, [&world] {
         auto& scribe = world.scribe;
         scribe.begin("Decision on AT18-025: watched");
-        world.decide(
-            world.strain("AT18-025"), Stage::watched,
-            world.evidence(world.strain("AT18-025"), 2025) +
-                ". A point ahead of Vicar's Lantern from the same box, all three tasters.");
+        world.decide(world.strain("AT18-025"), Stage::watched,
+                     world.evidence(world.strain("AT18-025"), 2025) +
+                         ". Ahead of Vicar's Lantern from the same box with all three tasters.");
         scribe.finish();
     });
 }

@@ -48,8 +48,40 @@ std::string fault(const Strain& strain) {
     if (truth.crispness < 2.4) {
         return "soft before it is ripe";
     }
-    return truth.mass < 80 ? "and too small to bend down for"
-                           : "nothing that is not better elsewhere";
+    if (truth.mass < 80) {
+        return "and too small to bend down for";
+    }
+    Chance chance(strain.record.code + " fault");
+    return chance.oneOf(std::vector<std::string>{
+        "nothing that is not better elsewhere in the row", "pleasant is not enough",
+        "the place is worth more than the tree", "nobody asked for a second slice",
+        "I should only taste the same apple again next year", "better things are ripe that week",
+        "no reason to keep it but that it is ours"});
+}
+
+/// The breeder's best score of the year.
+double bestOf(const Strain& strain, int year) {
+    double best = 0.0;
+    for (const Heard& heard : strain.heard) {
+        if (heard.date.year() == year && heard.who == "AT") {
+            best = std::max(best, heard.liking);
+        }
+    }
+    return best;
+}
+
+std::string hopeFor(const Strain& strain, int seasons) {
+    Chance chance(strain.record.code + " hope");
+    if (seasons > 1) {
+        return chance.oneOf(std::vector<std::string>{
+            "Not a matter of one year. Prime fruit beside the benchmark next.",
+            "Better than it began. Watch it.", "Good again; a pair with the benchmark, blind."});
+    }
+    return chance.oneOf(
+        std::vector<std::string>{"Worth a second year; wants prime fruit beside the benchmark.",
+                                 "One good day is not a good apple. Again next year.",
+                                 "Mark the trunk white and come back in time.",
+                                 "Three fruits is no crop. Taste it when it carries."});
 }
 
 void judge(World& world, std::size_t index, int year) {
@@ -69,9 +101,8 @@ void judge(World& world, std::size_t index, int year) {
         world.decide(strain, Stage::culled, evidence + "; " + fault(strain) + ".");
         return;
     }
-    if (record.count >= 3 && record.mean >= 6.3) {
-        world.decide(strain, Stage::watched,
-                     evidence + ". Worth a second year; wants prime fruit beside the benchmark.");
+    if (record.count >= 3 && record.mean >= 6.3 && bestOf(strain, year) >= 6.0) {
+        world.decide(strain, Stage::watched, evidence + ". " + hopeFor(strain, record.seasons));
     }
 }
 

@@ -63,7 +63,8 @@ std::vector<std::size_t> ripeTrees(World& world, bool own) {
 
 Date takenFor(World& world, const Tree& tree, Chance& chance) {
     const Date today = world.scribe.today();
-    const Date first = world.fruiting(tree, today.year()).days.first;
+    const Date first =
+        std::max(world.fruiting(tree, today.year()).days.first, tree.seen.value_or(today));
     const bool pear = world.strain(tree).record.species == shippedSpeciesId("pear");
     if (pear) {
         return std::max(first, today.plusDays(-9));

@@ -59,7 +59,8 @@ void electAll(World& world, int year) {
         std::string why;
         if (year == 2026 && best == "LAD") {
             best = "AT13-004";
-            why = "Ahead of Lady Vennick whenever both were on the table, label in view or not.";
+            why = "Clearly ahead of Lady Vennick blind in 2024, level with it in 2025, and a week "
+                  "earlier.";
             scribe.edit(world.strain(best).record,
                         [](Genotype& genotype) { genotype.benchmark = true; });
         }

@@ -90,9 +90,11 @@ void passTree(World& world, std::size_t index, Noticed& noticed) {
     if (mark == WalkMark::unknown || (isCopy(world, index) && mark != WalkMark::ripe)) {
         return;
     }
+    if (tree.markYear != today.year()) {
+        tree.seen = today;
+    }
     tree.mark = mark;
     tree.markYear = today.year();
-    tree.marked = today;
     observeMark(world, tree, mark);
     ++noticed.marks;
     if (const std::string drop = dropFor(tree, chance); !drop.empty()) {

@@ -40,7 +40,7 @@ struct Tree {
     std::size_t place = 0;
     int markYear = 0;
     WalkMark mark = WalkMark::unknown;
-    std::optional<Date> marked;
+    std::optional<Date> seen; ///< since when this year she knows that it bears
     std::size_t identity = 0; ///< its newest assertion in World::identities
 };
 
