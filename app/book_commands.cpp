@@ -90,7 +90,10 @@ int newCommand(const QStringList& arguments) {
     return kDone;
 }
 
-int importArchive(const QString& bookName, const QString& folder, const ImportOptions& options) {
+int importArchive(const QString& bookName, const QString& folder, bool dryRun, bool skipFaulty) {
+    ImportOptions options;
+    options.dryRun = dryRun;
+    options.skipFaulty = skipFaulty;
     const auto file = pathOf(bookName);
     const bool existed = std::filesystem::exists(file);
     auto book = existed ? openBook(file) : createBook(file);

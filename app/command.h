@@ -30,6 +30,8 @@ int importCommand(const QStringList& arguments);
 int archiveCommand(const QStringList& arguments);
 int checkCommand(const QStringList& arguments);
 int labelsCommand(const QStringList& arguments);
+/// Rebuilds a book from an archive folder; a part of importCommand.
+int importArchive(const QString& bookName, const QString& folder, bool dryRun, bool skipFaulty);
 int tourCommand(const QStringList& arguments);
 
 } // namespace pipwright::app
