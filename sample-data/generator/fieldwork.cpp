@@ -74,7 +74,9 @@ void measure(World& world) {
     for (const Tree& tree : world.trees) {
         const Strain& strain = world.strain(tree);
         Chance chance(strain.record.code + " measured " + scribe.today().iso());
-        const bool ripe = tree.markYear == scribe.today().year() && tree.mark == WalkMark::ripe;
+        const Date today = scribe.today();
+        const bool ripe = tree.markYear == today.year() && tree.mark == WalkMark::ripe &&
+                          today <= world.fruiting(tree, today.year()).days.last;
         const bool chosen = strain.stage >= Stage::watched && strain.stage < Stage::parent;
         if (!world.stands(tree) || !ripe || !chosen || tree.record.kind == PlantKind::limb ||
             !chance.happens(0.5)) {

@@ -59,7 +59,7 @@ void electAll(World& world, int year) {
         std::string why;
         if (year == 2026 && best == "LAD") {
             best = "AT13-004";
-            why = "Clearly ahead of Lady Vennick blind in 2024, level with it in 2025, and a week "
+            why = "Blind, ahead of Lady Vennick under both codes in 2024 and in 2025, and a week "
                   "earlier.";
             scribe.edit(world.strain(best).record,
                         [](Genotype& genotype) { genotype.benchmark = true; });

@@ -10,13 +10,15 @@ constexpr std::array kFlavours = {"pear drops",  "roses",      "hazelnut",   "gr
                                   "quince",      "strawberry", "honey",      "raspberry",
                                   "elderflower", "aniseed",    "melon rind", "orange peel"};
 
-std::string sharpWords(double sharpness, Chance& chance) {
+std::string sharpWords(double sharpness, bool liked, Chance& chance) {
     if (sharpness < 1.8) {
-        return chance.oneOf(std::array{"no acid at all", "sweet and nothing behind it",
-                                       "sugar water, nicely meant"});
+        return liked ? "sweet all through"
+                     : chance.oneOf(std::array{"no acid at all", "sweet and nothing behind it",
+                                               "sugar water, nicely meant"});
     }
     if (sharpness < 2.7) {
-        return chance.oneOf(std::array{"mild", "soft acid", "gentle, a little flat"});
+        return liked ? chance.oneOf(std::array{"mild", "gentle acid"})
+                     : chance.oneOf(std::array{"mild", "soft acid", "a little flat"});
     }
     if (sharpness < 3.6) {
         return chance.oneOf(
@@ -25,13 +27,15 @@ std::string sharpWords(double sharpness, Chance& chance) {
     if (sharpness < 4.3) {
         return chance.oneOf(std::array{"bright acid", "lemon edge", "brisk", "sharp first"});
     }
-    return chance.oneOf(std::array{"sharp enough to shut one eye", "sour as a gooseberry",
-                                   "for the pot, not the hand"});
+    return liked ? chance.oneOf(std::array{"very sharp, and can carry it", "sharp as a bell"})
+                 : chance.oneOf(std::array{"sharp enough to shut one eye", "sour as a gooseberry",
+                                           "for the pot, not the hand"});
 }
 
-std::string biteWords(double crispness, Chance& chance) {
+std::string biteWords(double crispness, bool liked, Chance& chance) {
     if (crispness < 2.3) {
-        return chance.oneOf(std::array{"soft bite", "woolly", "gives too easily"});
+        return liked ? chance.oneOf(std::array{"melting", "soft, and meant to be"})
+                     : chance.oneOf(std::array{"soft bite", "woolly", "gives too easily"});
     }
     if (crispness < 3.4) {
         return chance.oneOf(std::array{"tender", "fine grain", "breaks cleanly"});
@@ -121,8 +125,9 @@ std::string breederWords(const Truth& truth, const Lot& lot, double score, Chanc
         return capital(state) + ".";
     }
     const bool stored = state.find("fridge") != std::string::npos;
-    std::string text = stored || state.empty() ? biteWords(truth.crispness, chance) : state;
-    text += ", " + (stored ? state : sharpWords(truth.sharpness, chance));
+    std::string text =
+        stored || state.empty() ? biteWords(truth.crispness, score >= 6, chance) : state;
+    text += ", " + (stored ? state : sharpWords(truth.sharpness, score >= 6, chance));
     const bool unripe = lot.ripeness == Ripeness::green || lot.ripeness == Ripeness::gettingThere;
     if (truth.aroma > 3.2 && score >= 5 && !unripe) {
         text += ", " + flavourWords(truth);
