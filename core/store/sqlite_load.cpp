@@ -44,16 +44,6 @@ Result<std::unique_ptr<BulkLoad>> SqliteStore::Load::begin(SqliteStore& store) {
 
 Outcome SqliteStore::Load::open() {
     const Connection& connection = *m_store.m_connection;
-    // Only outside a transaction does SQLite take this; end() sets it back.
-    m_store.m_loading = true;
-    if (auto outcome = connection.run("PRAGMA foreign_keys = OFF"); !outcome) {
-        return outcome;
-    }
-    auto transaction = Transaction::begin(connection);
-    if (!transaction) {
-        return transaction.problem();
-    }
-    m_transaction = std::move(*transaction);
     std::int64_t records = m_store.position();
     for (const Kind kind : kAllKinds) {
         auto count = m_store.count(kind);
@@ -66,6 +56,20 @@ Outcome SqliteStore::Load::open() {
         return Problem{ProblemCode::conflict, "the book is not empty.",
                        "Load into a new, empty book.", connection.file().string()};
     }
+    // Only outside a transaction does SQLite take these; end() sets them back. The file is as good
+    // as empty, so a rollback journal has next to nothing to keep, while a log would make every
+    // page be written twice. With a reader about, the mode stays as it is.
+    m_store.m_loading = true;
+    static_cast<void>(connection.text("PRAGMA journal_mode = DELETE"));
+    if (auto outcome = connection.run("PRAGMA foreign_keys = OFF; PRAGMA cache_size = -100000");
+        !outcome) {
+        return outcome;
+    }
+    auto transaction = Transaction::begin(connection);
+    if (!transaction) {
+        return transaction.problem();
+    }
+    m_transaction = std::move(*transaction);
     return dropIndexes();
 }
 
@@ -111,6 +115,7 @@ void SqliteStore::Load::end() {
     m_transaction.reset();
     // A connection that did not check references would be worse than none: the next write asks.
     static_cast<void>(m_store.m_connection->run("PRAGMA foreign_keys = ON"));
+    static_cast<void>(prepareForWriting(*m_store.m_connection));
     m_store.m_records.forgetKeys();
     m_store.m_undoLine.reset();
     m_store.m_loading = false;
