@@ -72,6 +72,8 @@ void CellStamps::prepare(const Theme& theme, double devicePixelRatio,
     // Codes are figures and capitals: their height, not the line's, decides what fits.
     m_codeHeight = QFontMetrics(m_codeFont).capHeight();
     m_smallHeight = QFontMetrics(m_smallFont).capHeight();
+    m_codeAscent = QFontMetricsF(m_codeFont).ascent();
+    m_smallAscent = QFontMetricsF(m_smallFont).ascent();
     m_letters = std::move(letters);
     m_stamps.clear();
     m_bytes = 0;
@@ -202,7 +204,7 @@ QColor CellStamps::codeColour(const CellLook& look) const {
     }
     const bool whole = look.byStage || (!isYoung(look.stage) && !isGone(look.state) &&
                                         look.stage != Stage::culled && look.fullness >= 8);
-    return look.fill && whole ? markColour(QColor(*look.fill), m_theme).text : m_theme.ink;
+    return look.fill && whole ? QColor(look.text) : m_theme.ink;
 }
 
 QImage CellStamps::draw(const CellLook& look) const {

@@ -21,6 +21,7 @@ struct CellLook {
     int width = 0;
     int height = 0;
     std::optional<QRgb> fill;
+    QRgb text = 0;    ///< what is written on the fill
     int fullness = 8; ///< eighths of the cell that are filled
     Stage stage = Stage::unknown;
     PlantState state = PlantState::growing;
@@ -59,6 +60,8 @@ class CellStamps {
     /// Body and small type in device pixels.
     [[nodiscard]] const QFont& codeFont() const { return m_codeFont; }
     [[nodiscard]] const QFont& smallFont() const { return m_smallFont; }
+    [[nodiscard]] double codeAscent() const { return m_codeAscent; }
+    [[nodiscard]] double smallAscent() const { return m_smallAscent; }
     /// Colour of the code in a cell of this look.
     [[nodiscard]] QColor codeColour(const CellLook& look) const;
     [[nodiscard]] const Theme& theme() const { return m_theme; }
@@ -96,6 +99,8 @@ class CellStamps {
     int m_hair = 1;
     QFont m_codeFont;
     QFont m_smallFont;
+    double m_codeAscent = 0;
+    double m_smallAscent = 0;
     int m_codeHeight = 0; ///< of capitals and figures
     int m_smallHeight = 0;
     std::vector<QString> m_letters;

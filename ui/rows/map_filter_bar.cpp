@@ -163,10 +163,14 @@ void MapFilterBar::setSpec(const FilterSpec& spec) {
 void MapFilterBar::setCount(std::size_t shown, std::size_t all) {
     const QLocale locale;
     const QString total = locale.toString(static_cast<qulonglong>(all));
-    m_count->setText(
-        shown == all
-            ? tr("%n tree(s)", nullptr, static_cast<int>(all))
-            : tr("%1 of %2 trees").arg(locale.toString(static_cast<qulonglong>(shown)), total));
+    if (shown != all) {
+        m_count->setText(
+            tr("%1 of %2 trees").arg(locale.toString(static_cast<qulonglong>(shown)), total));
+    } else if (all == 1) {
+        m_count->setText(tr("1 tree"));
+    } else {
+        m_count->setText(tr("%1 trees").arg(total));
+    }
 }
 
 void MapFilterBar::tell() {

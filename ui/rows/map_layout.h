@@ -19,6 +19,8 @@ struct MapScale {
     double cellWidth = 14;
     double rowPitch = 20; ///< from one row to the next, alley included
     double heading = 28;  ///< height of a site's heading
+
+    bool operator==(const MapScale&) const = default;
 };
 
 /// Where each cell lies, in units of one place along the row, and from there in logical pixels of

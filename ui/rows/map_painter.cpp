@@ -20,10 +20,13 @@ constexpr int kTones = 64;
 /// Texts kept ready at most.
 constexpr qsizetype kMostTexts = 20000;
 
-QRgb share(const QColor& over, const QColor& under, double part) {
-    QColor top = over;
-    top.setAlphaF(static_cast<float>(part));
-    return blended(top, under).rgb();
+/// `part` of 256 of `over` on the rest of `under`.
+QRgb share(QRgb over, QRgb under, int part) {
+    const auto mix = [part](int above, int below) {
+        return (above * part + below * (256 - part) + 128) / 256;
+    };
+    return qRgb(mix(qRed(over), qRed(under)), mix(qGreen(over), qGreen(under)),
+                mix(qBlue(over), qBlue(under)));
 }
 
 } // namespace
@@ -46,6 +49,7 @@ void MapPainter::setLayout(const MapLayout& layout) {
     m_selected.assign(layout.scene().cells().size(), false);
     m_shown.clear();
     m_texts.clear();
+    measureMargins();
     if (m_colouring.entryOf.size() != layout.scene().cells().size()) {
         m_colouring = colourByStage(layout.scene());
     }
@@ -89,21 +93,24 @@ void MapPainter::setTheme(const Theme& theme, double devicePixelRatio) {
     m_ratio = devicePixelRatio;
     m_stamps.prepare(theme, devicePixelRatio, {});
     m_texts.clear();
+    measureMargins();
     setColouring(std::move(m_colouring));
 }
 
 void MapPainter::tint() {
     const auto cells = m_layout.scene().cells();
-    std::vector<std::optional<QColor>> fills;
+    // Contrasts are dear to compute: once a colour, not once a cell.
+    std::vector<std::optional<MarkColour>> fills;
     for (std::size_t entry = 0; entry < m_colouring.legend.size(); ++entry) {
-        fills.push_back(m_colouring.entryFill(entry, theme()));
+        const auto fill = m_colouring.entryFill(entry, theme());
+        fills.push_back(fill ? std::optional(markColour(*fill, theme())) : std::nullopt);
     }
-    std::vector<QRgb> tones;
+    std::vector<MarkColour> tones;
     for (int tone = 0; tone < kTones && !m_colouring.toneOf.empty(); ++tone) {
         const double place = static_cast<double>(tone) / (kTones - 1);
         tones.push_back(m_colouring.scale == ColourScale::twoEnded
-                            ? balanceColour(2 * place - 1, theme()).fill.rgb()
-                            : rampColour(place, theme()).fill.rgb());
+                            ? balanceColour(2 * place - 1, theme())
+                            : rampColour(place, theme()));
     }
     m_tints.assign(cells.size(), Tint{});
     for (CellIndex cell = 0; cell < cells.size(); ++cell) {
@@ -114,11 +121,13 @@ void MapPainter::tint() {
             continue;
         }
         tint.filled = true;
-        tint.fill = fills[*entry]->rgb();
+        const MarkColour* colour = &*fills[*entry];
         if (cell < m_colouring.toneOf.size() && !tones.empty()) {
             const float tone = std::clamp(m_colouring.toneOf[cell], 0.0F, 1.0F);
-            tint.fill = tones[static_cast<std::size_t>(std::lround(tone * (kTones - 1)))];
+            colour = &tones[static_cast<std::size_t>(std::lround(tone * (kTones - 1)))];
         }
+        tint.fill = colour->fill.rgb();
+        tint.text = colour->text.rgb();
         if (cell < m_colouring.fullnessOf.size()) {
             const float full = std::clamp(m_colouring.fullnessOf[cell], 0.0F, 1.0F);
             tint.fullness = static_cast<std::uint8_t>(std::lround(full * 8));
@@ -130,24 +139,24 @@ void MapPainter::tint() {
 QRgb MapPainter::overviewColour(CellIndex cell) const {
     const MapCell& facts = m_layout.scene().cells()[cell];
     const Tint& tint = m_tints[cell];
-    const Theme& colours = theme();
+    const QRgb paper = theme().paper.rgb();
     if (facts.isGap()) {
-        return colours.paper.rgb();
+        return paper;
     }
-    QColor colour(tint.fill);
+    QRgb colour = tint.fill;
     const bool isGone = facts.state != PlantState::growing && facts.state != PlantState::unknown;
     if (!tint.filled) {
         const bool faint = isGone || facts.stage == Stage::culled;
-        colour = QColor(share(colours.secondInk, colours.paper, faint ? 0.14 : 0.30));
+        colour = share(theme().secondInk.rgb(), paper, faint ? 36 : 77);
     } else if (isGone) {
-        colour = QColor(share(colour, colours.paper, 0.35));
+        colour = share(colour, paper, 90);
     } else if (tint.fullness < 8) {
-        colour = QColor(share(colour, colours.paper, 0.2 + 0.1 * tint.fullness));
+        colour = share(colour, paper, 51 + 26 * tint.fullness);
     }
     if (tint.dimmed) {
-        colour = QColor(share(colour, colours.paper, 0.22));
+        colour = share(colour, paper, 56);
     }
-    return m_selected[cell] ? share(colours.sky, colour, 0.8) : colour.rgb();
+    return m_selected[cell] ? share(theme().sky.rgb(), colour, 205) : colour;
 }
 
 CellLook MapPainter::lookOf(CellIndex cell, int width, int height, bool withText) const {
@@ -164,6 +173,7 @@ CellLook MapPainter::lookOf(CellIndex cell, int width, int height, bool withText
     }
     if (tint.filled) {
         look.fill = tint.fill;
+        look.text = tint.text;
     }
     look.fullness = tint.fullness;
     look.stage = facts.stage;
@@ -189,11 +199,11 @@ void MapPainter::paint(QPainter& painter, const MapFrame& frame, const QRect& cl
     painter.translate(std::round(device.dx()) - device.dx(), std::round(device.dy()) - device.dy());
 
     const MapPixels pixels(frame, clip);
-    painter.fillRect(pixels.clip, theme().paper);
     const MapDetail detail = frame.detail();
     if (detail == MapDetail::overview) {
         paintOverview(painter, pixels, frame);
     } else {
+        painter.fillRect(pixels.clip, theme().paper);
         paintCells(painter, pixels, frame, detail);
     }
     if (frame.rowNames > 0) {
@@ -216,28 +226,10 @@ void MapPainter::paintOverview(QPainter& painter, const MapPixels& pixels, const
                            [this](CellIndex cell) { return overviewColour(cell); });
         m_overviewIsStale = false;
     }
-    // Each site's picture is always laid out whole and clipped: the rounding of its pixels must not
-    // depend on the part that is repainted.
-    painter.save();
-    painter.setClipRect(pixels.clip, Qt::IntersectClip);
-    const int width = m_overview.image().width();
-    const int down = m_overview.pixelsPerRow();
-    const double pixel = frame.scale.cellWidth / m_overview.pixelsPerPlace();
-    for (const MapSite& site : m_layout.scene().sites()) {
-        if (site.rowCount == 0) {
-            continue;
-        }
-        const double top = m_layout.rowTop(site.firstRow, frame.scale);
-        const double bottom = top + site.rowCount * frame.scale.rowPitch;
-        const QRect target(QPoint(pixels.x(0), pixels.y(top)),
-                           QPoint(pixels.x(width * pixel) - 1, pixels.y(bottom) - 1));
-        if (target.intersects(pixels.clip)) {
-            painter.drawImage(target, m_overview.image(),
-                              QRect(0, static_cast<int>(site.firstRow) * down, width,
-                                    static_cast<int>(site.rowCount) * down));
-        }
-    }
-    painter.restore();
+    const QSize size = (QSizeF(frame.size) * frame.ratio).toSize();
+    const QImage& picture = m_overview.enlarged(m_layout, frame.scale, pixels,
+                                                size.expandedTo(QSize(1, 1)), theme().paper.rgb());
+    painter.drawImage(pixels.clip.topLeft(), picture, pixels.clip);
 }
 
 void MapPainter::paintCells(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
@@ -261,6 +253,12 @@ void MapPainter::paintRow(QPainter& painter, const MapPixels& pixels, const MapF
     const int alley = std::clamp((bottom - top) / 6, gap, 5 * hair);
     const auto [first, end] =
         m_layout.cellsBetween(row, area.left() / scale.cellWidth, area.right() / scale.cellWidth);
+    struct Written {
+        CellIndex cell;
+        QPoint corner;
+        CellLook look;
+    };
+    std::vector<Written> written;
     for (CellIndex cell = first; cell < end; ++cell) {
         const MapLayout::Slot& slot = m_layout.slot(cell);
         const double left = static_cast<double>(slot.left);
@@ -278,58 +276,73 @@ void MapPainter::paintRow(QPainter& painter, const MapPixels& pixels, const MapF
         }
         painter.drawImage(QPoint(x, y), m_stamps.stamp(look));
         if (withText && !look.gap) {
-            paintCodes(painter, cell, {x, y}, look);
+            written.push_back({cell, {x, y}, look});
         }
+    }
+    // All of one font, then all of the other: changing the font is what costs.
+    painter.setFont(m_stamps.codeFont());
+    for (const auto& [cell, corner, look] : written) {
+        paintCode(painter, cell, corner, look);
+    }
+    painter.setFont(m_stamps.smallFont());
+    for (const auto& [cell, corner, look] : written) {
+        paintPlace(painter, cell, corner, look);
     }
 }
 
-void MapPainter::paintCodes(QPainter& painter, CellIndex cell, QPoint corner,
-                            const CellLook& look) {
-    const CellBoxes where = m_stamps.boxes(look);
-    if (where.code.isEmpty()) {
+void MapPainter::paintWords(QPainter& painter, const QStaticText& words, const QRect& box,
+                            const CellLook& look, double ascent) {
+    const QColor colour = m_stamps.codeColour(look);
+    if (painter.pen().color() != colour) {
+        painter.setPen(colour);
+    }
+    const double free = std::max(0.0, (box.width() - words.size().width()) / 2);
+    painter.drawStaticText(QPoint(box.x() + static_cast<int>(free),
+                                  box.y() + box.height() - static_cast<int>(std::lround(ascent))),
+                           words);
+}
+
+void MapPainter::paintCode(QPainter& painter, CellIndex cell, QPoint corner, const CellLook& look) {
+    const QRect box = m_stamps.boxes(look).code;
+    if (box.isEmpty()) {
         return;
     }
     const MapScene& scene = m_layout.scene();
     const MapCell& facts = scene.cells()[cell];
     // The whole code where there is room for it, else the short one; both are cut if need be.
-    const bool wide = where.code.width() > 13 * where.code.height() / 2;
+    const bool wide = box.width() > 7 * box.height();
     const TextRange range = wide || facts.shortCode.length == 0 ? facts.code : facts.shortCode;
-    const std::string_view code = scene.text(range);
     const std::uint64_t key = (static_cast<std::uint64_t>(range.offset) << 20U) |
-                              (static_cast<std::uint64_t>(where.code.width() & 0xffff) << 4U);
-    const auto draw = [&](std::uint64_t textKey, const QString& text, const QFont& font,
-                          const QRect& box, const QColor& colour) {
-        const QStaticText& ready = prepared(textKey, text, font, box.width());
-        const QSizeF size = ready.size();
-        painter.setFont(font);
-        painter.setPen(colour);
-        painter.drawStaticText(
-            QPoint(corner.x() + box.x() +
-                       static_cast<int>(std::max(0.0, (box.width() - size.width()) / 2)),
-                   corner.y() + box.y() + box.height() -
-                       static_cast<int>(std::lround(QFontMetricsF(font).ascent()))),
-            ready);
-    };
-    const auto known = m_texts.constFind(key);
-    const QString text = known != m_texts.constEnd()
-                             ? known->text()
-                             : QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
-    draw(key, text, m_stamps.codeFont(), where.code, m_stamps.codeColour(look));
-    if (!where.place.isEmpty()) {
-        const QString place =
-            facts.tapeMetres
-                ? QStringLiteral("%1 · %2 m")
-                      .arg(facts.ordinal)
-                      .arg(QLocale().toString(static_cast<double>(*facts.tapeMetres), 'f', 1))
-                : QString::number(facts.ordinal);
-        const std::uint64_t placeKey = (static_cast<std::uint64_t>(cell) << 20U) |
-                                       (static_cast<std::uint64_t>(where.place.width()) << 4U) | 1U;
-        draw(placeKey, place, m_stamps.smallFont(), where.place, m_stamps.codeColour(look));
-    }
+                              (static_cast<std::uint64_t>(box.width() & 0xffff) << 4U);
+    const QStaticText& words = prepared(key, m_stamps.codeFont(), box.width(), [&] {
+        const std::string_view code = scene.text(range);
+        return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+    });
+    paintWords(painter, words, box.translated(corner), look, m_stamps.codeAscent());
 }
 
-const QStaticText& MapPainter::prepared(std::uint64_t key, const QString& text, const QFont& font,
-                                        int width) {
+void MapPainter::paintPlace(QPainter& painter, CellIndex cell, QPoint corner,
+                            const CellLook& look) {
+    const QRect box = m_stamps.boxes(look).place;
+    if (box.isEmpty()) {
+        return;
+    }
+    const std::uint64_t key = (static_cast<std::uint64_t>(cell) << 20U) |
+                              (static_cast<std::uint64_t>(box.width() & 0xffff) << 4U) | 1U;
+    const QStaticText& words = prepared(key, m_stamps.smallFont(), box.width(), [&] {
+        const MapCell& facts = m_layout.scene().cells()[cell];
+        if (!facts.tapeMetres) {
+            return QString::number(facts.ordinal);
+        }
+        return QStringLiteral("%1 · %2 m")
+            .arg(facts.ordinal)
+            .arg(QLocale().toString(static_cast<double>(*facts.tapeMetres), 'f', 1));
+    });
+    paintWords(painter, words, box.translated(corner), look, m_stamps.smallAscent());
+}
+
+const QStaticText& MapPainter::prepared(std::uint64_t key, const QFont& font, int width,
+                                        const std::function<QString()>& text) {
     const auto known = m_texts.constFind(key);
     if (known != m_texts.constEnd()) {
         return *known;
@@ -337,7 +350,7 @@ const QStaticText& MapPainter::prepared(std::uint64_t key, const QString& text, 
     if (m_texts.size() > kMostTexts) {
         m_texts.clear();
     }
-    QStaticText ready(QFontMetrics(font).elidedText(text, Qt::ElideMiddle, width));
+    QStaticText ready(QFontMetrics(font).elidedText(text(), Qt::ElideMiddle, width));
     ready.setTextFormat(Qt::PlainText);
     ready.setPerformanceHint(QStaticText::AggressiveCaching);
     ready.prepare({}, font);

@@ -9,6 +9,7 @@
 #include <QHash>
 #include <QStaticText>
 
+#include <functional>
 #include <optional>
 
 class QPainter;
@@ -62,8 +63,8 @@ class MapPainter {
     [[nodiscard]] const Theme& theme() const { return m_stamps.theme(); }
     [[nodiscard]] double devicePixelRatio() const { return m_ratio; }
     /// Logical pixels that the row names and the ruler ask for.
-    [[nodiscard]] double rowNamesWidth() const;
-    [[nodiscard]] double rulerHeight() const;
+    [[nodiscard]] double rowNamesWidth() const { return m_rowNamesWidth; }
+    [[nodiscard]] double rulerHeight() const { return m_rulerHeight; }
 
     /// Paints what lies in `clip` (logical pixels of the viewport) and marks the current row.
     void paint(QPainter& painter, const MapFrame& frame, const QRect& clip,
@@ -73,11 +74,13 @@ class MapPainter {
     /// What of a cell does not change with the scale.
     struct Tint {
         QRgb fill = 0;
+        QRgb text = 0;
         bool filled = false;
         bool dimmed = false;
         std::uint8_t fullness = 8;
     };
 
+    void measureMargins();
     void tint();
     [[nodiscard]] QRgb overviewColour(CellIndex cell) const;
     [[nodiscard]] CellLook lookOf(CellIndex cell, int width, int height, bool withText) const;
@@ -86,14 +89,17 @@ class MapPainter {
                     MapDetail detail);
     void paintRow(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
                   std::uint32_t row, bool withText);
-    void paintCodes(QPainter& painter, CellIndex cell, QPoint corner, const CellLook& look);
+    void paintCode(QPainter& painter, CellIndex cell, QPoint corner, const CellLook& look);
+    void paintPlace(QPainter& painter, CellIndex cell, QPoint corner, const CellLook& look);
+    void paintWords(QPainter& painter, const QStaticText& words, const QRect& box,
+                    const CellLook& look, double ascent);
     void paintHeadings(QPainter& painter, const MapPixels& pixels, const MapFrame& frame);
     void paintRowNames(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
                        std::optional<std::uint32_t> current);
     void paintRuler(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
                     std::optional<CellIndex> cursor);
-    const QStaticText& prepared(std::uint64_t key, const QString& text, const QFont& font,
-                                int width);
+    const QStaticText& prepared(std::uint64_t key, const QFont& font, int width,
+                                const std::function<QString()>& text);
 
     MapLayout m_layout;
     CellColouring m_colouring;
@@ -101,6 +107,8 @@ class MapPainter {
     MapSelection m_selection;
     CellStamps m_stamps;
     double m_ratio = 1;
+    double m_rowNamesWidth = 0;
+    double m_rulerHeight = 0;
     std::vector<Tint> m_tints;
     std::vector<bool> m_selected;
     OverviewImage m_overview;

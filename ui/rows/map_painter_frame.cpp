@@ -37,17 +37,14 @@ double roundedUp(double least) {
 
 } // namespace
 
-double MapPainter::rowNamesWidth() const {
+void MapPainter::measureMargins() {
     const QFontMetricsF metrics(m_stamps.codeFont());
     double widest = 0;
     for (const MapRow& row : m_layout.scene().rows()) {
         widest = std::max(widest, metrics.horizontalAdvance(QString::fromStdString(row.name)));
     }
-    return std::ceil(std::clamp(widest / m_ratio + 20, kLeastRowNames, kMostRowNames));
-}
-
-double MapPainter::rulerHeight() const {
-    return std::ceil(QFontMetricsF(m_stamps.smallFont()).height() / m_ratio) + 6;
+    m_rowNamesWidth = std::ceil(std::clamp(widest / m_ratio + 20, kLeastRowNames, kMostRowNames));
+    m_rulerHeight = std::ceil(QFontMetricsF(m_stamps.smallFont()).height() / m_ratio) + 6;
 }
 
 void MapPainter::paintHeadings(QPainter& painter, const MapPixels& pixels, const MapFrame& frame) {

@@ -1,7 +1,10 @@
 #include "ui/rows/overview_image.h"
 
+#include "ui/rows/map_pixels.h"
+
 #include <algorithm>
 #include <cmath>
+#include <cstring>
 
 namespace pipwright::ui {
 
@@ -28,6 +31,7 @@ void OverviewImage::rebuild(const MapLayout& layout, QRgb ground, const ColourOf
         m_image = QImage(width, height, QImage::Format_RGB32);
     }
     m_image.fill(ground);
+    m_enlargedIsStale = true;
     for (std::uint32_t row = 0; row < rows.size(); ++row) {
         for (std::uint32_t i = 0; i < rows[row].cellCount; ++i) {
             const CellIndex cell = rows[row].firstCell + i;
@@ -38,8 +42,57 @@ void OverviewImage::rebuild(const MapLayout& layout, QRgb ground, const ColourOf
 
 void OverviewImage::patch(const MapLayout& layout, std::span<const CellIndex> cells,
                           const ColourOf& colourOf) {
+    m_enlargedIsStale = m_enlargedIsStale || !cells.empty();
     for (const CellIndex cell : cells) {
         drawCell(layout, layout.scene().rowOf(cell), cell, colourOf(cell));
+    }
+}
+
+const QImage& OverviewImage::enlarged(const MapLayout& layout, const MapScale& scale,
+                                      const MapPixels& pixels, QSize size, QRgb ground) {
+    if (!m_enlargedIsStale && m_enlarged.size() == size && m_enlargedScale == scale &&
+        m_enlargedOrigin == pixels.origin) {
+        return m_enlarged;
+    }
+    m_enlargedIsStale = false;
+    m_enlargedScale = scale;
+    m_enlargedOrigin = pixels.origin;
+    if (m_enlarged.size() != size) {
+        m_enlarged = QImage(size, QImage::Format_RGB32);
+    }
+    m_enlarged.fill(ground);
+    std::vector<int> edges;
+    const double pixel = scale.cellWidth / m_across;
+    for (int x = 0; x <= m_image.width(); ++x) {
+        edges.push_back(std::clamp(pixels.x(x * pixel), 0, size.width()));
+    }
+    const auto rows = layout.scene().rows();
+    for (std::uint32_t row = 0; row < rows.size(); ++row) {
+        const int top = pixels.y(layout.rowTop(row, scale));
+        const int bottom = pixels.y(layout.rowTop(row, scale) + scale.rowPitch);
+        for (int part = 0; part < m_down; ++part) {
+            enlargeRow(edges, static_cast<int>(row) * m_down + part,
+                       top + (bottom - top) * part / m_down,
+                       top + (bottom - top) * (part + 1) / m_down);
+        }
+    }
+    return m_enlarged;
+}
+
+void OverviewImage::enlargeRow(std::span<const int> edges, int sourceRow, int from, int to) {
+    const int first = std::max(0, from);
+    const int end = std::min(m_enlarged.height(), to);
+    if (first >= end || sourceRow >= m_image.height()) {
+        return;
+    }
+    const auto* source = reinterpret_cast<const QRgb*>(m_image.constScanLine(sourceRow));
+    auto* line = reinterpret_cast<QRgb*>(m_enlarged.scanLine(first));
+    for (std::size_t x = 0; x + 1 < edges.size(); ++x) {
+        std::fill(line + edges[x], line + edges[x + 1], source[x]);
+    }
+    const auto bytes = static_cast<std::size_t>(m_enlarged.bytesPerLine());
+    for (int y = first + 1; y < end; ++y) {
+        std::memcpy(m_enlarged.scanLine(y), line, bytes);
     }
 }
 

@@ -156,9 +156,10 @@ double RowMap::snapped(double logical) const {
 
 /// Few rows may be taller than wide; with the code in them, cells become wider than tall.
 double RowMap::pitchFor(double cellWidth) const {
-    const double least = cellWidth <= 16 ? 0.6 * cellWidth
-                                         : (cellWidth <= 28 ? 9.6 + (cellWidth - 16) * 1.6
-                                                            : 28.8 + (cellWidth - 28) * 0.5);
+    const double withCode = 33 + (cellWidth - 28) * 0.5;
+    const double least = cellWidth <= 16   ? 0.6 * cellWidth
+                         : cellWidth <= 28 ? 9.6 + (cellWidth - 16) * 1.95
+                                           : withCode;
     const double most = cellWidth <= 16 ? 24 : 24 + (cellWidth - 16) * 0.6;
     return std::clamp(m_aspect * cellWidth, least, std::max(least, most));
 }

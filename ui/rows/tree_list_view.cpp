@@ -1,9 +1,11 @@
 #include "ui/rows/tree_list_view.h"
 
+#include <QApplication>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QStyledItemDelegate>
 
 #include <algorithm>
 #include <numeric>
@@ -15,6 +17,28 @@ namespace {
 /// Rows that decide how wide a column is made.
 constexpr int kRowsLookedAt = 200;
 constexpr int kWidestColumn = 260;
+/// Logical pixels left and right of the words.
+constexpr int kPadding = 6;
+
+/// Keeps figures and words of neighbouring columns apart.
+class PaddedCells : public QStyledItemDelegate {
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
+        QStyleOptionViewItem cell = option;
+        initStyleOption(&cell, index);
+        const QWidget* widget = option.widget;
+        const QStyle* style = widget ? widget->style() : QApplication::style();
+        style->drawPrimitive(QStyle::PE_PanelItemViewItem, &cell, painter, widget);
+        cell.rect.adjust(kPadding, 0, -kPadding, 0);
+        style->drawControl(QStyle::CE_ItemViewItem, &cell, painter, widget);
+    }
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        return QStyledItemDelegate::sizeHint(option, index) + QSize(2 * kPadding, 0);
+    }
+};
 
 } // namespace
 
@@ -28,6 +52,7 @@ TreeListView::TreeListView(QWidget* parent)
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setTabKeyNavigation(false);
     setShowGrid(false);
+    setItemDelegate(new PaddedCells(this));
     setWordWrap(false);
     setAlternatingRowColors(false);
     setFrameShape(QFrame::NoFrame);
@@ -37,7 +62,6 @@ TreeListView::TreeListView(QWidget* parent)
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionsMovable(true);
-    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     horizontalHeader()->setResizeContentsPrecision(kRowsLookedAt);
     horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     horizontalHeader()->setSortIndicatorClearable(true);

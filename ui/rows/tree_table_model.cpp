@@ -52,7 +52,7 @@ std::vector<TreeColumn> sceneColumns(ScenePointer scene) {
                            const auto& tape = scene->cells()[cell].tapeMetres;
                            return tape ? QVariant(static_cast<double>(*tape)) : QVariant();
                        },
-                       2});
+                       2, true});
     columns.push_back({QStringLiteral("stage"), TreeColumns::tr("Stage"),
                        [scene](CellIndex cell) { return stageWord(scene->cells()[cell].stage); }});
     columns.push_back({QStringLiteral("state"), TreeColumns::tr("State"),
@@ -228,8 +228,12 @@ QVariant TreeTableModel::headerData(int section, Qt::Orientation orientation, in
         section >= static_cast<int>(m_columns.size())) {
         return QAbstractTableModel::headerData(section, orientation, role);
     }
-    return role == Qt::DisplayRole ? QVariant(m_columns[static_cast<std::size_t>(section)].title)
-                                   : QVariant();
+    const TreeColumn& column = m_columns[static_cast<std::size_t>(section)];
+    if (role == Qt::TextAlignmentRole) {
+        return static_cast<int>((column.isNumeric ? Qt::AlignRight : Qt::AlignLeft) |
+                                Qt::AlignVCenter);
+    }
+    return role == Qt::DisplayRole ? QVariant(column.title) : QVariant();
 }
 
 QString TreeTableModel::written(const QVariant& value, int decimals) const {

@@ -17,7 +17,8 @@ struct TreeColumn {
     QString key;
     QString title; ///< with the unit
     std::function<QVariant(CellIndex)> value;
-    int decimals = -1; ///< digits after the point of numbers; -1 for as many as needed
+    int decimals = -1;      ///< digits after the point of numbers; -1 for as many as needed
+    bool isNumeric = false; ///< the title stands at the right, over the figures
 };
 
 /// Code, place, tape distance, stage, state, identity: what the scene itself knows.

@@ -32,7 +32,7 @@ std::vector<TreeColumn> withLiking(const ScenePointer& scene,
     columns.push_back(
         {QStringLiteral("liking"), QStringLiteral("Liking (1 to 9)"),
          [liking](CellIndex cell) { return liking[cell] ? QVariant(*liking[cell]) : QVariant(); },
-         1});
+         1, true});
     return columns;
 }
 
