@@ -32,6 +32,8 @@ Observation about(const EditedTree& tree, const EditContext& context) {
         one.genotype = tree.genotype;
     }
     one.date = context.day;
+    one.dateTo = context.lastDay;
+    one.dateTyped = context.dayTyped;
     one.cropYear = cropYearOf(context.day, context, CropRecord::fruit);
     one.person = context.person;
     return one;
@@ -100,6 +102,8 @@ ChangeSet observationOn(std::span<const EditedTree> trees, const Observation& wh
         one.person = what.person ? what.person : frame.person;
         if (!one.date) {
             one.date = frame.date;
+            one.dateTo = frame.dateTo;
+            one.dateTyped = frame.dateTyped;
         }
         if (!one.cropYear) {
             one.cropYear = cropYearOf(*one.date, context, CropRecord::fruit);
@@ -117,6 +121,8 @@ ChangeSet biteOf(const EditedTree& tree, const LotCondition& condition, const Bi
     tasting.date = context.day;
     tasting.sight = Sight::sighted;
     tasting.place = TastingPlace::row;
+    // A sitting has one day; how it was written down is kept in words.
+    tasting.notes = context.dayTyped;
     set.create(tasting);
 
     Lot lot;
@@ -254,6 +260,40 @@ ChangeSet identityConfirmed(const Identity& identity, const std::string& code,
     after.confirmed = context.day;
     after.confidence = Confidence::sure;
     set.edit(identity, after);
+    return set;
+}
+
+ChangeSet photoOf(const EditedTree& tree, const std::string& sha256, const std::string& mediaType,
+                  const std::string& caption, const EditContext& context) {
+    ChangeSet set = named("Photo of " + tree.code, context);
+    Photo photo;
+    photo.id = PhotoId(context.ids->make());
+    photo.sha256 = sha256;
+    photo.mediaType = mediaType;
+    photo.caption = caption;
+    photo.taken = context.day;
+    photo.person = context.person;
+    photo.plant = tree.plant;
+    if (!tree.plant) {
+        photo.genotype = tree.genotype;
+    }
+    set.create(photo);
+    return set;
+}
+
+ChangeSet plantBeside(const PlantBeside& beside, const EditedTree& first,
+                      const EditContext& context) {
+    ChangeSet set = named(beside.called + " stands beside " + first.code, context);
+    Plant plant;
+    plant.id = PlantId(context.ids->make());
+    plant.tag = beside.tag;
+    plant.position = beside.position;
+    plant.state = PlantState::growing;
+    set.create(plant);
+    const bool known = beside.genotype.has_value();
+    set.create(assertionOf({plant.id, beside.genotype, beside.called}, beside.genotype,
+                           known ? IdentityBasis::tagOnly : IdentityBasis::unknown,
+                           known ? Confidence::sure : Confidence::unknown, "", context));
     return set;
 }
 

@@ -18,6 +18,10 @@ struct EditContext {
     std::optional<PersonId> person; ///< who is at the keyboard, if known
     Hemisphere hemisphere = Hemisphere::unknown;
     UuidMaker* ids = nullptr; ///< never null
+    /// For a late entry whose day is inexact: the last day it may have been, and the words it was
+    /// written in. `day` is then the first.
+    std::optional<Date> lastDay = std::nullopt;
+    std::string dayTyped = {};
 };
 
 /// A tree as an edit speaks of it: its plant, what it is called in the sentence, and its genotype.
@@ -94,6 +98,21 @@ ChangeSet swapOfTags(const EditedTree& one, const EditedTree& other, const std::
 /// The identity that counts was confirmed at the tree today.
 ChangeSet identityConfirmed(const Identity& identity, const std::string& code,
                             const EditContext& context);
+
+/// A picture of the tree, whose bytes the store has already.
+ChangeSet photoOf(const EditedTree& tree, const std::string& sha256, const std::string& mediaType,
+                  const std::string& caption, const EditContext& context);
+
+/// A plant that stands at the place too, and what it is held to be (nothing: unknown). `tag` is
+/// what its tag says, if anything.
+struct PlantBeside {
+    PositionId position;
+    std::optional<GenotypeId> genotype;
+    std::string tag;
+    std::string called; ///< in the sentence
+};
+ChangeSet plantBeside(const PlantBeside& beside, const EditedTree& first,
+                      const EditContext& context);
 
 /// Records that were put down for the wrong tree go to the right one.
 struct RecordsOfTree {

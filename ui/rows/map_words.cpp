@@ -3,8 +3,6 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#include <array>
-
 namespace pipwright::ui {
 
 namespace {
@@ -13,82 +11,11 @@ struct MapWords {
     Q_DECLARE_TR_FUNCTIONS(pipwright::ui::MapWords)
 };
 
-constexpr std::array kStages = {Stage::planned, Stage::seed,     Stage::nursery,   Stage::juvenile,
-                                Stage::bearing, Stage::watched,  Stage::selection, Stage::advanced,
-                                Stage::named,   Stage::released, Stage::parent,    Stage::culled,
-                                Stage::unknown};
-
 QString rowName(const MapScene& scene, std::uint32_t row) {
     return QString::fromStdString(scene.rows()[row].name);
 }
 
 } // namespace
-
-QString stageWord(Stage stage) {
-    switch (stage) {
-    case Stage::planned:
-        return MapWords::tr("planned");
-    case Stage::seed:
-        return MapWords::tr("seed");
-    case Stage::nursery:
-        return MapWords::tr("nursery");
-    case Stage::juvenile:
-        return MapWords::tr("juvenile");
-    case Stage::bearing:
-        return MapWords::tr("bearing");
-    case Stage::watched:
-        return MapWords::tr("watched");
-    case Stage::selection:
-        return MapWords::tr("selection");
-    case Stage::advanced:
-        return MapWords::tr("advanced");
-    case Stage::named:
-        return MapWords::tr("named");
-    case Stage::released:
-        return MapWords::tr("released");
-    case Stage::parent:
-        return MapWords::tr("kept as parent");
-    case Stage::culled:
-        return MapWords::tr("culled");
-    case Stage::unknown:
-        break;
-    }
-    return MapWords::tr("stage unknown");
-}
-
-QString stateWord(PlantState state) {
-    switch (state) {
-    case PlantState::growing:
-        return MapWords::tr("growing");
-    case PlantState::lost:
-        return MapWords::tr("lost");
-    case PlantState::dead:
-        return MapWords::tr("dead");
-    case PlantState::removed:
-        return MapWords::tr("removed");
-    case PlantState::unknown:
-        break;
-    }
-    return MapWords::tr("state unknown");
-}
-
-QString identityWord(Confidence confidence) {
-    switch (confidence) {
-    case Confidence::sure:
-        return MapWords::tr("identity sure");
-    case Confidence::byMap:
-        return MapWords::tr("identity by map only");
-    case Confidence::byFruit:
-        return MapWords::tr("identity by fruit only");
-    case Confidence::unknown:
-        break;
-    }
-    return MapWords::tr("identity unsure");
-}
-
-std::span<const Stage> stagesInOrder() {
-    return kStages;
-}
 
 QString codeOf(const MapScene& scene, CellIndex cell) {
     const std::string_view code = scene.text(scene.cells()[cell].code);

@@ -1,20 +1,12 @@
 #pragma once
 
+#include "ui/book/orchard_words.h"
 #include "ui/rows/map_scene.h"
 
 #include <QString>
 #include <QStringList>
 
 namespace pipwright::ui {
-
-/// "watched", "selection" ...
-QString stageWord(Stage stage);
-/// "growing", "lost" ...
-QString stateWord(PlantState state);
-/// "identity sure", "identity by map only" ...
-QString identityWord(Confidence confidence);
-/// Stages in the order of a life, as legends and menus list them.
-std::span<const Stage> stagesInOrder();
 
 /// UTF-8 of the scene as the window's text.
 QString codeOf(const MapScene& scene, CellIndex cell);
