@@ -89,8 +89,8 @@ QWidget* ImportWindow::buildChoices() {
                          static_cast<int>(DateOrder::monthDayYear));
     m_dateOrder->setCurrentIndex(1);
     m_decimal = new QComboBox;
-    m_decimal->addItem(tr("point: 7.5"), QLatin1Char('.'));
-    m_decimal->addItem(tr("comma: 7,5"), QLatin1Char(','));
+    m_decimal->addItem(tr("point: 7.5"));
+    m_decimal->addItem(tr("comma: 7,5"));
     m_site = new QLineEdit;
     m_site->setPlaceholderText(tr("the site, if no column says it"));
     m_taster = new QLineEdit;

@@ -1,0 +1,149 @@
+// The program as it is called from a shell.
+#include <QDir>
+#include <QDirIterator>
+#include <QFile>
+#include <QMap>
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace {
+
+struct Run {
+    int code = -1;
+    QString out;
+    QString errors;
+};
+
+class CommandLine : public testing::Test {
+  protected:
+    void SetUp() override { ASSERT_TRUE(folder.isValid()); }
+
+    Run run(const QStringList& arguments) const {
+        QProcess process;
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
+        environment.insert(QStringLiteral("XDG_DATA_HOME"), folder.path());
+        environment.insert(QStringLiteral("XDG_CONFIG_HOME"), folder.path());
+        process.setProcessEnvironment(environment);
+        process.start(QStringLiteral(PIPWRIGHT_PROGRAM), arguments);
+        constexpr int kPatience = 120000;
+        if (!process.waitForFinished(kPatience)) {
+            process.kill();
+            return {};
+        }
+        return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
+                QString::fromUtf8(process.readAllStandardError())};
+    }
+
+    [[nodiscard]] QString path(const char* name) const {
+        return folder.filePath(QString::fromLatin1(name));
+    }
+
+    void write(const char* name, const char* content) const {
+        QFile file(path(name));
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(content);
+    }
+
+    static QString sample() { return QStringLiteral(PIPWRIGHT_SOURCE_DIR "/sample-data/orchard"); }
+
+    QTemporaryDir folder;
+};
+
+/// Every file below a folder with its bytes.
+QMap<QString, QByteArray> contentOf(const QString& folder) {
+    QMap<QString, QByteArray> content;
+    QDirIterator it(folder, QDir::Files, QDirIterator::Subdirectories);
+    while (it.hasNext()) {
+        QFile file(it.next());
+        if (file.open(QIODevice::ReadOnly)) {
+            content[QDir(folder).relativeFilePath(file.fileName())] = file.readAll();
+        }
+    }
+    return content;
+}
+
+TEST_F(CommandLine, EveryCommandHasHelp) {
+    const Run overview = run({QStringLiteral("--help")});
+    EXPECT_EQ(overview.code, 0);
+    for (const char* command : {"new", "import", "archive", "check", "labels", "tour"}) {
+        EXPECT_TRUE(overview.out.contains(QString::fromLatin1(command)));
+        const Run help = run({QString::fromLatin1(command), QStringLiteral("--help")});
+        EXPECT_EQ(help.code, 0) << command;
+        EXPECT_TRUE(help.out.contains(QStringLiteral("Usage"))) << help.out.toStdString();
+        EXPECT_TRUE(help.errors.isEmpty()) << help.errors.toStdString();
+    }
+}
+
+TEST_F(CommandLine, WrongWordsEndWithTwo) {
+    EXPECT_EQ(run({QStringLiteral("new")}).code, 2);
+    EXPECT_EQ(run({QStringLiteral("check"), path("a"), path("b")}).code, 2);
+    const Run unknown = run({QStringLiteral("archive"), QStringLiteral("--nonsense")});
+    EXPECT_EQ(unknown.code, 2);
+    EXPECT_TRUE(unknown.errors.contains(QStringLiteral("--help")));
+}
+
+TEST_F(CommandLine, ANewBookIsSound) {
+    EXPECT_EQ(run({QStringLiteral("new"), path("mine.orchard")}).code, 0);
+    const Run check = run({QStringLiteral("check"), path("mine.orchard")});
+    EXPECT_EQ(check.code, 0) << check.errors.toStdString();
+    EXPECT_TRUE(check.out.contains(QStringLiteral("sound")));
+    EXPECT_EQ(run({QStringLiteral("new"), path("mine.orchard")}).code, 1) << "it is there already";
+}
+
+TEST_F(CommandLine, WhatIsNoBookIsRefusedWithARemedy) {
+    write("letter.orchard", "Dear Mara, the stick you sent has taken.");
+    const Run check = run({QStringLiteral("check"), path("letter.orchard")});
+    EXPECT_EQ(check.code, 1);
+    EXPECT_TRUE(check.errors.contains(QStringLiteral("letter.orchard")));
+    EXPECT_EQ(run({QStringLiteral("archive"), path("nowhere.orchard"), path("x")}).code, 1);
+    EXPECT_FALSE(QFile::exists(path("x")));
+}
+
+TEST_F(CommandLine, TheSampleGoesRoundByteForByte) {
+    const Run in = run({QStringLiteral("import"), path("sample.orchard"), sample()});
+    ASSERT_EQ(in.code, 0) << in.errors.toStdString();
+    ASSERT_EQ(run({QStringLiteral("archive"), path("sample.orchard"), path("again")}).code, 0);
+    const auto before = contentOf(sample());
+    const auto after = contentOf(path("again"));
+    EXPECT_EQ(before.keys(), after.keys());
+    for (auto file = before.begin(); file != before.end(); ++file) {
+        EXPECT_TRUE(after.value(file.key()) == file.value()) << file.key().toStdString();
+    }
+    EXPECT_EQ(run({QStringLiteral("check"), path("sample.orchard")}).code, 0);
+}
+
+TEST_F(CommandLine, ADryRunLeavesNothing) {
+    const Run dry = run(
+        {QStringLiteral("import"), path("sample.orchard"), sample(), QStringLiteral("--dry-run")});
+    EXPECT_EQ(dry.code, 0) << dry.errors.toStdString();
+    EXPECT_FALSE(QFile::exists(path("sample.orchard")));
+}
+
+TEST_F(CommandLine, ATableWithoutRecipeSaysWhatToDo) {
+    ASSERT_EQ(run({QStringLiteral("new"), path("mine.orchard")}).code, 0);
+    write("trees.csv", "code,row,place\nHB20-01,1,1\n");
+    EXPECT_EQ(run({QStringLiteral("import"), path("mine.orchard"), path("trees.csv")}).code, 2);
+    const Run unknown = run({QStringLiteral("import"), path("mine.orchard"), path("trees.csv"),
+                             QStringLiteral("--recipe"), QStringLiteral("tree list")});
+    EXPECT_EQ(unknown.code, 1);
+    EXPECT_TRUE(unknown.errors.contains(QStringLiteral("recipe")));
+}
+
+TEST_F(CommandLine, LabelsOfTheSampleBecomeAPdf) {
+    ASSERT_EQ(run({QStringLiteral("import"), path("sample.orchard"), sample()}).code, 0);
+    const Run labels = run({QStringLiteral("labels"), path("sample.orchard"), path("labels.pdf")});
+    EXPECT_TRUE(labels.code == 0 || labels.errors.contains(QStringLiteral("mm")))
+        << labels.errors.toStdString();
+    QFile pdf(path("labels.pdf"));
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.read(5) == "%PDF-");
+    const Run nobody = run({QStringLiteral("labels"), path("sample.orchard"), path("no.pdf"),
+                            QStringLiteral("no such tree")});
+    EXPECT_EQ(nobody.code, 1);
+    EXPECT_FALSE(QFile::exists(path("no.pdf")));
+}
+
+} // namespace
