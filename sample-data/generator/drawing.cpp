@@ -1,6 +1,7 @@
 #include "sample-data/generator/drawing.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdlib>
 
@@ -38,21 +39,36 @@ std::string number(double value) {
     return tenths % 10 == 0 ? whole : whole + "." + std::to_string(std::labs(tenths % 10));
 }
 
-/// The outline about a middle: broad shoulders, a hollow at the stalk and a smaller one at the eye.
-std::string outline(double x, double y, double wide, double high) {
-    const auto at = [&](double dx, double dy) { return number(x + dx) + " " + number(y + dy); };
-    return "M" + at(0, -0.78 * high) + "C" + at(0.35 * wide, -1.1 * high) + " " +
-           at(wide, -0.9 * high) + " " + at(wide, -0.1 * high) + "S" + at(0.45 * wide, high) + " " +
-           at(0, 0.88 * high) + "S" + at(-wide, 0.7 * high) + " " + at(-wide, -0.1 * high) + "S" +
-           at(-0.35 * wide, -1.1 * high) + " " + at(0, -0.78 * high) + "Z";
+/// Half an outline from the stalk down to the eye, as parts of the half width and half height.
+using HalfOutline = std::array<std::array<double, 2>, 7>;
+
+constexpr HalfOutline kRound = {
+    {{0, -0.78}, {0.35, -1.1}, {1, -0.95}, {1, -0.1}, {1, 0.6}, {0.35, 1.05}, {0, 0.9}}};
+constexpr HalfOutline kBottle = {
+    {{0, -1}, {0.45, -1.05}, {0.3, -0.5}, {0.6, -0.15}, {1.05, 0.1}, {0.9, 1}, {0, 0.93}}};
+
+/// The outline about a middle, its two halves alike.
+std::string outline(const HalfOutline& half, double x, double y, double wide, double high) {
+    const auto at = [&](std::size_t point, double side) {
+        return number(x + side * half[point][0] * wide) + " " + number(y + half[point][1] * high) +
+               " ";
+    };
+    std::string path = "M" + at(0, 1);
+    for (const std::size_t point : {1U, 4U}) {
+        path += "C" + at(point, 1) + at(point + 1, 1) + at(point + 2, 1);
+    }
+    for (const std::size_t point : {5U, 2U}) {
+        path += "C" + at(point, -1) + at(point - 1, -1) + at(point - 2, -1);
+    }
+    return path + "Z";
 }
 
 std::string stripes(double x, double y, double wide, double high, const char* colour) {
     std::string path;
     for (const double part : {-0.75, -0.5, -0.25, 0.05, 0.3, 0.55, 0.78}) {
         path += "M" + number(x + 0.2 * part * wide) + " " + number(y - 0.74 * high) + "Q" +
-                number(x + 1.1 * part * wide) + " " + number(y) + " " +
-                number(x + 0.55 * part * wide) + " " + number(y + 0.7 * high);
+                number(x + 1.25 * part * wide) + " " + number(y) + " " +
+                number(x + 0.6 * part * wide) + " " + number(y + 0.7 * high);
     }
     return "<path d=\"" + path + "\" stroke=\"" + colour +
            "\" stroke-width=\"3\" fill=\"none\" opacity=\".8\"/>";
@@ -69,7 +85,7 @@ std::string core(double x, double y, double wide, double high, bool stone) {
         return "<ellipse cx=\"" + number(x) + "\" cy=\"" + number(y) + "\" rx=\"" +
                number(0.3 * wide) + "\" ry=\"" + number(0.5 * high) + "\" fill=\"#8a6a45\"/>";
     }
-    std::string text = "<path d=\"" + outline(x, y, 0.42 * wide, 0.45 * high) +
+    std::string text = "<path d=\"" + outline(kRound, x, y, 0.42 * wide, 0.4 * high) +
                        "\" fill=\"none\" stroke=\"#c7b98a\"/>";
     for (const double side : {-0.12, 0.12}) {
         text += "<ellipse cx=\"" + number(x + side * wide) + "\" cy=\"" + number(y) +
@@ -80,15 +96,15 @@ std::string core(double x, double y, double wide, double high, bool stone) {
 
 } // namespace
 
-std::string drawnFruit(const Truth& truth, const std::string& key) {
+std::string drawnFruit(const Truth& truth, bool pear, const std::string& key) {
     Chance chance(key + " drawn");
     const Colours colours = coloursOf(truth.hue);
     // The radius in mm of a ball of that mass, a little less dense than water; 1.6 units to the mm.
     const double radius = 0.6204 * std::cbrt(truth.mass) * 10 * 1.06;
     const double wide = std::clamp(radius * 1.6, 22.0, 78.0);
-    const bool pear = truth.hue == Hue::russet && truth.crispness < 2.8;
     const bool stone = truth.hue == Hue::blue;
     const double high = wide * (pear ? 1.25 : stone ? 1.15 : chance.between(0.84, 0.98));
+    const HalfOutline& form = pear ? kBottle : kRound;
     std::string svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 352 192\">"
                       "<rect width=\"352\" height=\"192\" fill=\"#f4f1ea\"/><path d=\"";
     for (int x = 16; x < 352; x += 16) {
@@ -98,14 +114,14 @@ std::string drawnFruit(const Truth& truth, const std::string& key) {
         svg += "M0 " + std::to_string(y) + "H352";
     }
     svg += "\" stroke=\"#d9d3c5\" stroke-width=\".6\"/>";
-    const std::string whole = outline(90, 100, wide, high);
-    svg += "<path d=\"M90 " + number(100 - 0.7 * high) +
+    const std::string whole = outline(form, 90, 100, wide, high);
+    svg += "<path d=\"M90 " + number(100 + (form[0][1] + 0.08) * high) +
            "q4 -10 9 -14\" stroke=\"#5c4326\" "
            "stroke-width=\"3\" fill=\"none\"/><path d=\"" +
            whole + "\" fill=\"" + colours.ground + "\"/>";
     svg += truth.hue == Hue::striped ? stripes(90, 100, wide, high, colours.cheek)
                                      : cheek(90, 100, wide, high, colours.cheek);
-    svg += "<path d=\"" + outline(262, 100, wide, high) + "\" fill=\"" + colours.flesh +
+    svg += "<path d=\"" + outline(form, 262, 100, wide, high) + "\" fill=\"" + colours.flesh +
            "\" stroke=\"" + colours.ground + "\" stroke-width=\"3\"/>";
     svg += core(262, 100, wide, high, stone) + "</svg>\n";
     return svg;

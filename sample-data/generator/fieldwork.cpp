@@ -150,8 +150,8 @@ void noteVigour(World& world) {
             !tree.record.position || !chance.happens(weak ? 1.0 : 0.14)) {
             continue;
         }
-        const int score =
-            std::clamp(static_cast<int>((weak ? 1.8 : 3.2) + 0.8 * chance.normal() + 0.5), 1, 5);
+        const long score =
+            std::lround(std::clamp((weak ? 1.8 : 3.2) + 0.8 * chance.normal(), 1.0, 5.0));
         observeState(world, tree, trait_key::kVigour, std::to_string(score));
     }
     scribe.finish();

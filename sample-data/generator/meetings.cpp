@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "sample-data/generator/figures.h"
 #include "sample-data/generator/observing.h"
@@ -150,8 +151,8 @@ void cullByLeaf(World& world) {
             strain.record.kind == GenotypeKind::rootstock) {
             continue;
         }
-        const int score =
-            static_cast<int>(std::clamp(strain.truth.scab + 0.6 * chance.normal() + 0.5, 0.0, 5.0));
+        const long score =
+            std::lround(std::clamp(strain.truth.scab + 0.6 * chance.normal(), 0.0, 5.0));
         observeState(world, tree, trait_key::kScab, std::to_string(score));
         ++count;
         if (score >= 5 && strain.stage == Stage::juvenile && !strain.told) {

@@ -1,3 +1,5 @@
+#include "core/orchard/dictionary.h"
+
 #include <algorithm>
 
 #include "sample-data/generator/drawing.h"
@@ -20,7 +22,9 @@ void keep(World& world, const std::string& code, int year) {
     photo.person = world.annis.id;
     photo.plant = tree.record.id;
     photo.genotype = strain.record.id;
-    scribe.keepPhoto(photo, drawnFruit(strain.truth, strain.record.code + std::to_string(year)));
+    scribe.keepPhoto(photo,
+                     drawnFruit(strain.truth, strain.record.species == shippedSpeciesId("pear"),
+                                strain.record.code + std::to_string(year)));
     scribe.finish();
 }
 

@@ -1,5 +1,6 @@
 #include "core/orchard/dictionary.h"
 
+#include "sample-data/generator/figures.h"
 #include "sample-data/generator/tables.h"
 #include "sample-data/generator/world.h"
 
@@ -65,7 +66,7 @@ void stake(World& world, Row row, int places, double spacing) {
         Place place;
         place.record.row = row.record.id;
         place.record.ordinal = ordinal;
-        place.record.distance = static_cast<int>(ordinal * spacing * 100 + 0.5) / 100.0;
+        place.record.distance = roundedTo(ordinal * spacing, 0.01);
         Chance chance(row.record.name + " gap " + std::to_string(ordinal));
         if (places == 60 && ordinal != 4 && chance.happens(0.035)) {
             place.gap = true;

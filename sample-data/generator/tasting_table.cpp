@@ -3,6 +3,7 @@
 #include "core/orchard/dictionary.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 #include "sample-data/generator/figures.h"
@@ -192,6 +193,7 @@ void writeScores(World& world, const Sitting& sitting, const std::vector<Serving
         }
         if (sitting.sight == Sight::blind) {
             std::vector<Score*> ranked;
+            ranked.reserve(scores.size());
             for (Score& score : scores) {
                 ranked.push_back(&score);
             }
@@ -211,7 +213,7 @@ void tasteIntensities(World& world, const Serving& serving, Chance& chance) {
         const double felt = std::clamp(value + 0.5 * chance.normal(), 1.0, 5.0);
         Observation observation = observationOf(world, trait);
         observation.lot = serving.lot.id;
-        observation.state = shippedStateId(trait, std::to_string(static_cast<int>(felt + 0.5)));
+        observation.state = shippedStateId(trait, std::to_string(std::lround(felt)));
         world.scribe.add(observation);
     }
 }
