@@ -105,6 +105,8 @@ std::string drawnFruit(const Truth& truth, bool pear, const std::string& key) {
     const bool stone = truth.hue == Hue::blue;
     const double high = wide * (pear ? 1.25 : stone ? 1.15 : chance.between(0.84, 0.98));
     const HalfOutline& form = pear ? kBottle : kRound;
+    const double belly = pear ? 100 + 0.45 * high : 100; // where the fruit is widest
+    const double deep = pear ? 0.6 * high : high;
     std::string svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 352 192\">"
                       "<rect width=\"352\" height=\"192\" fill=\"#f4f1ea\"/><path d=\"";
     for (int x = 16; x < 352; x += 16) {
@@ -119,11 +121,11 @@ std::string drawnFruit(const Truth& truth, bool pear, const std::string& key) {
            "q4 -10 9 -14\" stroke=\"#5c4326\" "
            "stroke-width=\"3\" fill=\"none\"/><path d=\"" +
            whole + "\" fill=\"" + colours.ground + "\"/>";
-    svg += truth.hue == Hue::striped ? stripes(90, 100, wide, high, colours.cheek)
-                                     : cheek(90, 100, wide, high, colours.cheek);
+    svg += truth.hue == Hue::striped ? stripes(90, belly, wide, deep, colours.cheek)
+                                     : cheek(90, belly, wide, deep, colours.cheek);
     svg += "<path d=\"" + outline(form, 262, 100, wide, high) + "\" fill=\"" + colours.flesh +
            "\" stroke=\"" + colours.ground + "\" stroke-width=\"3\"/>";
-    svg += core(262, 100, wide, high, stone) + "</svg>\n";
+    svg += core(262, belly, wide, deep, stone) + "</svg>\n";
     return svg;
 }
 
