@@ -44,7 +44,7 @@ class Faults : public ::testing::Test {
     static Problem openProblem(const std::filesystem::path& path, OpenMode mode = OpenMode::write) {
         const auto book = openBook(path, mode);
         EXPECT_FALSE(book.ok());
-        const Problem problem = book ? Problem{} : book.problem();
+        Problem problem = book ? Problem{} : book.problem();
         EXPECT_FALSE(problem.what.empty());
         EXPECT_FALSE(problem.remedy.empty());
         return problem;

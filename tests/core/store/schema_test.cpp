@@ -28,9 +28,9 @@ class Schema : public ::testing::Test {
         std::vector<std::vector<std::string>> all;
         if (statement && statement->execute()) {
             while (statement->next()) {
-                std::vector<std::string> row;
+                std::vector<std::string> row(static_cast<std::size_t>(columns));
                 for (int i = 0; i < columns; ++i) {
-                    row.push_back(statement->text(i));
+                    row[static_cast<std::size_t>(i)] = statement->text(i);
                 }
                 all.push_back(std::move(row));
             }
@@ -96,8 +96,9 @@ TEST_F(Schema, ReferencesLeadToTheKindTheFieldsSayAndAreIndexed) {
             ++references;
             const std::string name(field.name);
             EXPECT_EQ(targets[name], nameOf(field.refersTo)) << table << "." << name;
-            const auto plan = rows(
-                "EXPLAIN QUERY PLAN SELECT 1 FROM \"" + table + "\" WHERE \"" + name + "\" = 7", 4);
+            std::string query = "EXPLAIN QUERY PLAN SELECT 1 FROM \"";
+            query.append(table).append("\" WHERE \"").append(name).append("\" = 7");
+            const auto plan = rows(query, 4);
             ASSERT_FALSE(plan.empty());
             EXPECT_NE(plan[0][3].find("SEARCH"), std::string::npos) << plan[0][3];
         }
