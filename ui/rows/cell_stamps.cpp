@@ -13,9 +13,6 @@ namespace pipwright::ui {
 
 namespace {
 
-/// Pictures kept at most; beyond it all are forgotten and drawn anew as they are needed.
-constexpr qsizetype kMostBytes = 24 * 1024 * 1024;
-
 bool isYoung(Stage stage) {
     return stage == Stage::planned || stage == Stage::seed || stage == Stage::nursery ||
            stage == Stage::juvenile;
@@ -94,17 +91,23 @@ CellStamps::Key CellStamps::keyOf(const CellLook& look) {
     return key;
 }
 
-const QImage& CellStamps::stamp(const CellLook& look) {
-    const Key key = keyOf(look);
+const QImage& CellStamps::stamp(const CellLook& look, std::optional<CellIndex> cell,
+                                const Writer& write) {
+    Key key = keyOf(look);
+    key.cell = cell ? quint64{*cell} + 1 : 0;
     const auto known = m_stamps.constFind(key);
     if (known != m_stamps.constEnd()) {
         return *known;
     }
-    if (m_bytes > kMostBytes) {
+    QImage image = cell ? stamp(look).copy() : draw(look);
+    if (write) {
+        QPainter painter(&image);
+        write(painter);
+    }
+    if (m_bytes > m_room) {
         m_stamps.clear();
         m_bytes = 0;
     }
-    QImage image = draw(look);
     m_bytes += image.sizeInBytes();
     return *m_stamps.insert(key, std::move(image));
 }

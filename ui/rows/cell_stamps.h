@@ -8,6 +8,7 @@
 #include <QImage>
 #include <QRect>
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -54,8 +55,15 @@ class CellStamps {
     /// Forgets all pictures when anything differs from before.
     void prepare(const Theme& theme, double devicePixelRatio, std::vector<QString> letters);
 
-    /// The picture of a look: opaque, exactly width x height device pixels.
-    const QImage& stamp(const CellLook& look);
+    /// Bytes of pictures that may be kept; at least some screens full.
+    void setRoom(qsizetype bytes) { m_room = bytes; }
+
+    using Writer = std::function<void(QPainter&)>;
+
+    /// The picture of a look: opaque, exactly width x height device pixels. What `write` adds is
+    /// kept with it under the number of the cell.
+    const QImage& stamp(const CellLook& look, std::optional<CellIndex> cell = {},
+                        const Writer& write = {});
     [[nodiscard]] CellBoxes boxes(const CellLook& look) const;
     /// Body and small type in device pixels.
     [[nodiscard]] const QFont& codeFont() const { return m_codeFont; }
@@ -72,9 +80,10 @@ class CellStamps {
     struct Key {
         quint64 one = 0;
         quint64 two = 0;
+        quint64 cell = 0; ///< counted from one; 0 for the picture all equal looks share
         bool operator==(const Key&) const = default;
         friend size_t qHash(const Key& key, size_t seed) noexcept {
-            return qHashMulti(seed, key.one, key.two);
+            return qHashMulti(seed, key.one, key.two, key.cell);
         }
     };
     static Key keyOf(const CellLook& look);
@@ -106,6 +115,7 @@ class CellStamps {
     std::vector<QString> m_letters;
     QHash<Key, QImage> m_stamps;
     qsizetype m_bytes = 0;
+    qsizetype m_room = 24 * 1024 * 1024;
 };
 
 } // namespace pipwright::ui

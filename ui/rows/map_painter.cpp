@@ -234,6 +234,9 @@ void MapPainter::paintOverview(QPainter& painter, const MapPixels& pixels, const
 
 void MapPainter::paintCells(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
                             MapDetail detail) {
+    // Two and a half screens of cells: what is seen, and what was seen a moment ago.
+    m_stamps.setRoom(static_cast<qsizetype>(10 * frame.ratio * frame.ratio * frame.size.width() *
+                                            frame.size.height()));
     const QRectF area = pixels.content();
     const auto [first, end] = m_layout.rowsBetween(area.top(), area.bottom(), frame.scale);
     for (std::uint32_t row = first; row < end; ++row) {
@@ -253,12 +256,6 @@ void MapPainter::paintRow(QPainter& painter, const MapPixels& pixels, const MapF
     const int alley = std::clamp((bottom - top) / 6, gap, 5 * hair);
     const auto [first, end] =
         m_layout.cellsBetween(row, area.left() / scale.cellWidth, area.right() / scale.cellWidth);
-    struct Written {
-        CellIndex cell;
-        QPoint corner;
-        CellLook look;
-    };
-    std::vector<Written> written;
     for (CellIndex cell = first; cell < end; ++cell) {
         const MapLayout::Slot& slot = m_layout.slot(cell);
         const double left = static_cast<double>(slot.left);
@@ -274,35 +271,28 @@ void MapPainter::paintRow(QPainter& painter, const MapPixels& pixels, const MapF
         if (look.gap && slot.parts > 1) {
             continue;
         }
-        painter.drawImage(QPoint(x, y), m_stamps.stamp(look));
-        if (withText && !look.gap) {
-            written.push_back({cell, {x, y}, look});
+        if (!withText || look.gap) {
+            painter.drawImage(QPoint(x, y), m_stamps.stamp(look));
+            continue;
         }
-    }
-    // All of one font, then all of the other: changing the font is what costs.
-    painter.setFont(m_stamps.codeFont());
-    for (const auto& [cell, corner, look] : written) {
-        paintCode(painter, cell, corner, look);
-    }
-    painter.setFont(m_stamps.smallFont());
-    for (const auto& [cell, corner, look] : written) {
-        paintPlace(painter, cell, corner, look);
+        // Words are dearer than cells: each cell is written once and kept as a picture.
+        painter.drawImage(QPoint(x, y), m_stamps.stamp(look, cell, [&](QPainter& words) {
+            paintCode(words, cell, look);
+            paintPlace(words, cell, look);
+        }));
     }
 }
 
 void MapPainter::paintWords(QPainter& painter, const QStaticText& words, const QRect& box,
                             const CellLook& look, double ascent) {
-    const QColor colour = m_stamps.codeColour(look);
-    if (painter.pen().color() != colour) {
-        painter.setPen(colour);
-    }
+    painter.setPen(m_stamps.codeColour(look));
     const double free = std::max(0.0, (box.width() - words.size().width()) / 2);
     painter.drawStaticText(QPoint(box.x() + static_cast<int>(free),
                                   box.y() + box.height() - static_cast<int>(std::lround(ascent))),
                            words);
 }
 
-void MapPainter::paintCode(QPainter& painter, CellIndex cell, QPoint corner, const CellLook& look) {
+void MapPainter::paintCode(QPainter& painter, CellIndex cell, const CellLook& look) {
     const QRect box = m_stamps.boxes(look).code;
     if (box.isEmpty()) {
         return;
@@ -318,11 +308,11 @@ void MapPainter::paintCode(QPainter& painter, CellIndex cell, QPoint corner, con
         const std::string_view code = scene.text(range);
         return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
     });
-    paintWords(painter, words, box.translated(corner), look, m_stamps.codeAscent());
+    painter.setFont(m_stamps.codeFont());
+    paintWords(painter, words, box, look, m_stamps.codeAscent());
 }
 
-void MapPainter::paintPlace(QPainter& painter, CellIndex cell, QPoint corner,
-                            const CellLook& look) {
+void MapPainter::paintPlace(QPainter& painter, CellIndex cell, const CellLook& look) {
     const QRect box = m_stamps.boxes(look).place;
     if (box.isEmpty()) {
         return;
@@ -338,7 +328,8 @@ void MapPainter::paintPlace(QPainter& painter, CellIndex cell, QPoint corner,
             .arg(facts.ordinal)
             .arg(QLocale().toString(static_cast<double>(*facts.tapeMetres), 'f', 1));
     });
-    paintWords(painter, words, box.translated(corner), look, m_stamps.smallAscent());
+    painter.setFont(m_stamps.smallFont());
+    paintWords(painter, words, box, look, m_stamps.smallAscent());
 }
 
 const QStaticText& MapPainter::prepared(std::uint64_t key, const QFont& font, int width,

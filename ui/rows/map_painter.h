@@ -89,8 +89,8 @@ class MapPainter {
                     MapDetail detail);
     void paintRow(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
                   std::uint32_t row, bool withText);
-    void paintCode(QPainter& painter, CellIndex cell, QPoint corner, const CellLook& look);
-    void paintPlace(QPainter& painter, CellIndex cell, QPoint corner, const CellLook& look);
+    void paintCode(QPainter& painter, CellIndex cell, const CellLook& look);
+    void paintPlace(QPainter& painter, CellIndex cell, const CellLook& look);
     void paintWords(QPainter& painter, const QStaticText& words, const QRect& box,
                     const CellLook& look, double ascent);
     void paintHeadings(QPainter& painter, const MapPixels& pixels, const MapFrame& frame);
