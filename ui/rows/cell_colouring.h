@@ -23,6 +23,8 @@ struct LegendEntry {
     std::size_t count = 0;        ///< cells of this entry
     double tone = 0;              ///< 0 to 1, on a ramp
     Stage stage = Stage::unknown; ///< on the scale of stages
+
+    bool operator==(const LegendEntry&) const = default;
 };
 
 /// How the cells of one scene are coloured: computed elsewhere, handed to the map as values.
@@ -48,6 +50,8 @@ struct CellColouring {
     [[nodiscard]] std::optional<QColor> entryFill(std::size_t entry, const Theme& theme) const;
     /// The cells of one line of the legend.
     [[nodiscard]] CellSet cellsOf(std::size_t entry) const;
+
+    bool operator==(const CellColouring&) const = default;
 };
 
 /// How a column of numbers is cut into the lines of a legend.

@@ -30,6 +30,18 @@ std::uint32_t MapScene::rowOf(CellIndex cell) const {
     return row;
 }
 
+ScenePointer MapScene::with(std::span<const CellStanding> looks) const {
+    auto changed = std::make_shared<MapScene>(*this);
+    for (const CellStanding& look : looks) {
+        MapCell& cell = changed->m_cells[look.cell];
+        cell.stage = look.stage;
+        cell.state = look.state;
+        cell.identity = look.identity;
+        cell.marks = look.marks;
+    }
+    return changed;
+}
+
 void MapSceneBuilder::addSite(std::string name) {
     m_scene.m_sites.push_back(
         {std::move(name), static_cast<std::uint32_t>(m_scene.m_rows.size()), 0});

@@ -54,6 +54,15 @@ struct MapCell {
     }
 };
 
+/// What of a cell an edit may change without moving or renaming its tree.
+struct CellStanding {
+    CellIndex cell = 0;
+    Stage stage = Stage::unknown;
+    PlantState state = PlantState::unknown;
+    Confidence identity = Confidence::unknown;
+    std::uint8_t marks = 0;
+};
+
 struct MapRow {
     std::uint32_t site = 0;
     std::string name;                   ///< "3", "3a": as the breeder numbers it
@@ -87,6 +96,8 @@ class MapScene {
     /// Cells that hold a plant.
     [[nodiscard]] std::size_t treeCount() const { return m_byPlant.size(); }
     [[nodiscard]] bool hasTapeDistances() const { return m_hasTape; }
+    /// The same scene with these cells looking otherwise.
+    [[nodiscard]] std::shared_ptr<const MapScene> with(std::span<const CellStanding> looks) const;
 
   private:
     friend class MapSceneBuilder;

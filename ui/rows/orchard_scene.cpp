@@ -34,6 +34,18 @@ std::uint8_t bit(CellMark mark) {
     return static_cast<std::uint8_t>(mark);
 }
 
+std::uint8_t ownMarks(const OrchardView& view, Index plant) {
+    std::uint8_t marks = 0;
+    const auto genotype = view.plants()[plant].genotype;
+    if (genotype && view.genotypeFacts(*genotype).openWishes > 0) {
+        marks |= bit(CellMark::graftWish);
+    }
+    if (view.plantFacts(plant).photos > 0) {
+        marks |= bit(CellMark::photo);
+    }
+    return marks;
+}
+
 PlaceFacts factsOf(const OrchardView& view, Index plant) {
     const PlantEntry& entry = view.plants()[plant];
     PlaceFacts facts;
@@ -44,13 +56,8 @@ PlaceFacts factsOf(const OrchardView& view, Index plant) {
     facts.identity = entry.confidence;
     if (entry.genotype) {
         facts.stage = view.genotypes()[*entry.genotype].stage;
-        if (view.genotypeFacts(*entry.genotype).openWishes > 0) {
-            facts.marks |= bit(CellMark::graftWish);
-        }
     }
-    if (view.plantFacts(plant).photos > 0) {
-        facts.marks |= bit(CellMark::photo);
-    }
+    facts.marks = ownMarks(view, plant);
     return facts;
 }
 
@@ -166,6 +173,60 @@ ScenePointer sceneOf(const OrchardView& view) {
         }
     }
     return builder.finish();
+}
+
+bool needNewScene(const std::vector<Change>& changes) {
+    const auto touches = [](const Change& change, std::initializer_list<std::string_view> names) {
+        return std::any_of(change.fields.begin(), change.fields.end(), [&](const auto& field) {
+            const auto name = fieldsOf(change.kind)[field.field].name;
+            return std::find(names.begin(), names.end(), name) != names.end();
+        });
+    };
+    if (changes.empty()) {
+        return true;
+    }
+    return std::any_of(changes.begin(), changes.end(), [&touches](const Change& change) {
+        switch (change.kind) {
+        case Kind::site:
+        case Kind::trialRow:
+        case Kind::position:
+        case Kind::identity:
+            return true;
+        case Kind::plant:
+            // A lost tree makes room for the one planted after it.
+            return change.what != ChangeWhat::edited ||
+                   touches(change, {"position", "tag", "state"});
+        case Kind::genotype:
+            return touches(change, {"code", "name"});
+        default:
+            return false;
+        }
+    });
+}
+
+std::vector<CellStanding> looksOtherwise(const MapScene& scene, const OrchardView& view,
+                                         const std::vector<std::optional<Index>>& plants) {
+    const auto ofPlace =
+        static_cast<std::uint8_t>(bit(CellMark::earlierPlants) | bit(CellMark::secondPlant));
+    std::vector<CellStanding> looks;
+    for (CellIndex at = 0; at < plants.size(); ++at) {
+        if (!plants[at]) {
+            continue;
+        }
+        const MapCell& cell = scene.cells()[at];
+        const PlantEntry& entry = view.plants()[*plants[at]];
+        CellStanding look{
+            at, Stage::unknown, entry.state, entry.confidence,
+            static_cast<std::uint8_t>((cell.marks & ofPlace) | ownMarks(view, *plants[at]))};
+        if (entry.genotype) {
+            look.stage = view.genotypes()[*entry.genotype].stage;
+        }
+        if (look.stage != cell.stage || look.state != cell.state ||
+            look.identity != cell.identity || look.marks != cell.marks) {
+            looks.push_back(look);
+        }
+    }
+    return looks;
 }
 
 std::vector<std::optional<Index>> plantsOfCells(const MapScene& scene, const OrchardView& view) {

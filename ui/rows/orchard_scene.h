@@ -19,6 +19,14 @@ namespace pipwright::ui {
 /// only the mark that there were some, unless nothing stands there now.
 ScenePointer sceneOf(const OrchardView& view);
 
+/// Whether these changes may move, add, take away or rename a tree of the map; else the scene's
+/// cells can only look otherwise (see looksOtherwise).
+bool needNewScene(const std::vector<Change>& changes);
+
+/// The cells that look otherwise in this view than in the scene.
+std::vector<CellStanding> looksOtherwise(const MapScene& scene, const OrchardView& view,
+                                         const std::vector<std::optional<Index>>& plants);
+
 /// For each cell of the scene, the plant it holds; nothing for a gap.
 std::vector<std::optional<Index>> plantsOfCells(const MapScene& scene, const OrchardView& view);
 

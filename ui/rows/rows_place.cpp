@@ -20,6 +20,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace pipwright::ui {
 
 namespace {
@@ -116,7 +118,9 @@ void RowsPlace::connectParts() {
         const auto selection =
             treesOnly(MapSelection::of(m_map->colouring().cellsOf(entry)), *m_scene);
         m_map->setSelection(selection);
-        m_list->setSelection(selection);
+        if (isList()) {
+            m_list->setSelection(selection);
+        }
     });
     connect(m_map, &RowMap::findRequested, this, &RowsPlace::findRequested);
     connect(m_list, &TreeListView::findRequested, this, &RowsPlace::findRequested);
@@ -133,7 +137,7 @@ void RowsPlace::connectParts() {
     connect(m_list, &TreeListView::currentTreeChanged, this, fromList);
     connect(m_list, &TreeListView::treeSelectionChanged, this, fromList);
 
-    connect(&m_book, &OpenBook::viewChanged, this, [this] { refreshScene(); });
+    connect(&m_book, &OpenBook::viewChanged, this, &RowsPlace::takeUp);
     connect(&m_book, &OpenBook::todayChanged, this, [this] { recolour(); });
     connect(&m_book, &OpenBook::currentTreeChanged, this, &RowsPlace::followBook);
     m_map->setHoverText([this](const Uuid& tree) {
@@ -143,13 +147,42 @@ void RowsPlace::connectParts() {
     });
 }
 
+void RowsPlace::takeUp(const std::vector<Change>& changes) {
+    if (needNewScene(changes)) {
+        refreshScene();
+        return;
+    }
+    const auto looks = looksOtherwise(*m_scene, *m_book.view(), m_plants);
+    m_factsStale = true;
+    m_listStale = true;
+    if (!looks.empty()) {
+        m_scene = m_scene->with(looks);
+        m_map->setScene(m_scene);
+    }
+    // A trait's colours are read from the store: only when it may have new values.
+    const bool byTrait = m_chooser->chosen().startsWith(kTraitPrefix);
+    const bool observed = std::any_of(changes.begin(), changes.end(), [](const Change& change) {
+        return change.kind == Kind::observation;
+    });
+    if (!byTrait || observed || !looks.empty()) {
+        recolour();
+    }
+    if (!m_filterBar->spec().isEmpty()) {
+        refilter();
+    }
+    if (isList()) {
+        fillList();
+    }
+}
+
 void RowsPlace::refreshScene() {
     const auto view = m_book.view();
     m_scene = sceneOf(*view);
     m_plants = plantsOfCells(*m_scene, *view);
     m_facts = filterFactsOf(*view, m_plants);
+    m_factsStale = false;
+    m_listStale = true;
     m_map->setScene(m_scene);
-    m_list->setTrees(m_scene, columnsOf(m_scene, view, m_plants));
     m_filterBar->setFacts(m_facts);
     std::vector<ColourChoice> traits;
     for (const Trait& trait : view->traits()) {
@@ -167,7 +200,16 @@ void RowsPlace::refreshScene() {
     }
     recolour();
     refilter();
+    if (isList()) {
+        fillList();
+    }
     m_fill->setCurrentIndex(m_scene->rows().empty() ? 1 : 0);
+}
+
+void RowsPlace::fillList() {
+    m_listStale = false;
+    m_list->setTrees(m_scene, columnsOf(m_scene, m_book.view(), m_plants));
+    m_list->setShown(m_shown);
 }
 
 void RowsPlace::recolour() {
@@ -189,14 +231,23 @@ void RowsPlace::recolour() {
     } else {
         colouring = colouringOf(key, *m_scene, *view, m_plants, m_book.today());
     }
+    if (colouring == m_map->colouring()) {
+        return;
+    }
     m_legend->setColouring(colouring);
     m_map->setColouring(std::move(colouring));
 }
 
 void RowsPlace::refilter() {
+    if (m_factsStale) {
+        m_facts = filterFactsOf(*m_book.view(), m_plants);
+        m_factsStale = false;
+    }
     m_shown = shownBy(m_filterBar->spec(), *m_scene, m_facts);
     m_map->setShown(m_shown);
-    m_list->setShown(m_shown);
+    if (isList()) {
+        m_list->setShown(m_shown);
+    }
     m_filterBar->setCount(shownCount(m_shown, *m_scene), m_scene->treeCount());
     Q_EMIT filterWordsChanged();
 }
@@ -204,6 +255,11 @@ void RowsPlace::refilter() {
 void RowsPlace::showAsList(bool list) {
     const QSignalBlocker quiet(m_listButton);
     m_listButton->setChecked(list);
+    if (list && m_listStale) {
+        fillList();
+    } else if (list) {
+        m_list->setShown(m_shown);
+    }
     m_pages->setCurrentWidget(list ? static_cast<QWidget*>(m_list) : m_map);
     m_pages->currentWidget()->setFocus(Qt::OtherFocusReason);
     followBook();
@@ -278,7 +334,9 @@ void RowsPlace::followBook() {
     m_following = true;
     const Uuid tree = m_book.view()->plants()[*plant].id.uuid;
     m_map->goTo(tree);
-    m_list->goTo(tree);
+    if (isList()) {
+        m_list->goTo(tree);
+    }
     m_following = false;
 }
 

@@ -58,7 +58,10 @@ class RowsPlace : public QWidget {
   private:
     void build();
     void connectParts();
+    /// Takes up what the changes did; no changes: everything is read anew.
+    void takeUp(const std::vector<Change>& changes);
     void refreshScene();
+    void fillList();
     void recolour();
     void refilter();
     void followBook();
@@ -78,6 +81,8 @@ class RowsPlace : public QWidget {
     ScenePointer m_scene;
     std::vector<std::optional<Index>> m_plants; ///< of each cell
     FilterFacts m_facts;
+    bool m_factsStale = true; ///< the filter's facts are older than the book
+    bool m_listStale = true;  ///< the list, which is hidden, is older than the map
     CellSet m_shown;
     bool m_following = false;
 };
