@@ -37,10 +37,10 @@ std::vector<std::size_t> ripeTrees(World& world, bool own) {
     for (std::size_t i = 0; i < world.trees.size(); ++i) {
         const Tree& tree = world.trees[i];
         const Strain& strain = world.strain(tree);
-        if (!world.stands(tree) || strain.own != own || strain.stage == Stage::culled ||
-            strain.stage == Stage::parent || tree.markYear != today.year() ||
-            tree.mark != WalkMark::ripe || overlooked(strain.record.code, today) ||
-            (!own && !strain.record.benchmark)) {
+        if (!world.stands(tree) || !world.isKnown(tree) || strain.own != own ||
+            strain.stage == Stage::culled || strain.stage == Stage::parent ||
+            tree.markYear != today.year() || tree.mark != WalkMark::ripe ||
+            overlooked(strain.record.code, today) || (!own && !strain.record.benchmark)) {
             continue;
         }
         const Fruiting fruiting = world.fruiting(tree, today.year());

@@ -100,6 +100,9 @@ void passTree(World& world, std::size_t index, Noticed& noticed) {
     if (const std::string drop = dropFor(tree, chance); !drop.empty()) {
         observeState(world, tree, trait_key::kDrop, drop);
     }
+    if (!world.isKnown(tree)) {
+        return; // what it is worth can be said once it is known what it is
+    }
     if (strain.own && strain.stage < Stage::bearing) {
         world.decide(strain, Stage::bearing, "First fruit. " + fruitCount(fruiting.load));
         ++noticed.firsts;

@@ -93,6 +93,9 @@ struct World {
     Strain& strain(const Tree& tree) { return strains[tree.strain]; }
     bool stands(const Tree& tree) const { return tree.record.state == PlantState::growing; }
 
+    /// Whether anybody knows which genotype the tree is.
+    bool isKnown(const Tree& tree) const { return identities[tree.identity].genotype.has_value(); }
+
     /// Adds a genotype to the change set begun.
     std::size_t addStrain(Strain strain);
     /// Adds a plant with the assertion that it is its genotype.

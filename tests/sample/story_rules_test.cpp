@@ -140,6 +140,20 @@ TEST(StoryRules, NobodyTastesBeforeTheFirstFruit) {
     }
 }
 
+TEST(StoryRules, NoTreeOfUnknownIdentityIsTasted) {
+    std::map<PlantId, bool> known;
+    for (const Identity& identity : allOf<Identity>()) { // ids stand in the order of time
+        known[identity.plant] = identity.genotype.has_value();
+    }
+    EXPECT_TRUE(
+        std::any_of(known.begin(), known.end(), [](const auto& entry) { return !entry.second; }));
+    for (const Lot& lot : allOf<Lot>()) {
+        if (lot.plant) {
+            EXPECT_TRUE(known.at(*lot.plant)) << lot.plant->uuid.text();
+        }
+    }
+}
+
 TEST(StoryRules, NothingIsSeenOfATreeThatIsGoneOrNotYetPlanted) {
     const auto plants = byId<Plant>();
     for (const Observation& seen : allOf<Observation>()) {
