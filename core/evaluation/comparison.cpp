@@ -3,10 +3,12 @@
 #include "core/pedigree/descent.h"
 #include "core/pedigree/purdy.h"
 #include "core/season/iso_week.h"
+#include "core/units/text.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <set>
 
 namespace pipwright {
 
@@ -14,6 +16,8 @@ namespace {
 
 constexpr int kGenerations = 3;
 constexpr int kWeeksOfAYear = 52;
+constexpr int kFewestValues = 3;
+constexpr std::size_t kMostSaid = 8;
 constexpr int kUnknownLast = 99;
 
 ComparedTrait summaryOf(TraitId trait, const std::vector<double>& values) {
@@ -49,6 +53,57 @@ std::optional<double> valueOf(const OrchardView& view, const Observation& one) {
     return one.value;
 }
 
+ScoreGround groundOf(const std::vector<TastedLot>& lots, bool fairOnly) {
+    ScoreGround ground;
+    std::set<PersonId> tasters;
+    std::set<int> cropYears;
+    std::set<TastingId> sittings;
+    for (const TastedLot& lot : lots) {
+        if (fairOnly && !lot.fairness.fair()) {
+            continue;
+        }
+        for (const Score& score : lot.scores) {
+            if (score.liking) {
+                ++ground.scores;
+                tasters.insert(score.taster);
+                cropYears.insert(lot.cropYear());
+                sittings.insert(lot.tasting.id);
+            }
+        }
+    }
+    ground.tasters = static_cast<int>(tasters.size());
+    ground.cropYears = static_cast<int>(cropYears.size());
+    ground.sittings = static_cast<int>(sittings.size());
+    return ground;
+}
+
+/// The phrases between commas, semicolons and full stops, counted without regard to case.
+std::vector<SaidWords> saidIn(const std::vector<ComparedScore>& scores) {
+    std::vector<SaidWords> said;
+    std::map<std::string, std::size_t> at;
+    for (const ComparedScore& score : scores) {
+        std::string text = score.words;
+        std::replace_if(
+            text.begin(), text.end(),
+            [](char one) { return one == ';' || one == '.' || one == '\n'; }, ',');
+        for (const std::string_view part : split(text, ',')) {
+            const std::string phrase(trimmed(part));
+            if (phrase.empty()) {
+                continue;
+            }
+            const auto [found, fresh] = at.try_emplace(foldedForSearch(phrase), said.size());
+            if (fresh) {
+                said.push_back({phrase, 0});
+            }
+            ++said[found->second].times;
+        }
+    }
+    std::stable_sort(said.begin(), said.end(),
+                     [](const auto& a, const auto& b) { return a.times > b.times; });
+    said.resize(std::min(said.size(), kMostSaid));
+    return said;
+}
+
 void addScores(ComparedGenotype& column) {
     std::vector<double> fair;
     std::vector<double> any;
@@ -74,6 +129,9 @@ void addScores(ComparedGenotype& column) {
             column.scores.push_back(std::move(one));
         }
     }
+    column.fairGround = groundOf(column.life.tastings, true);
+    column.anyGround = groundOf(column.life.tastings, false);
+    column.said = saidIn(column.scores);
     if (!any.empty()) {
         column.anyLiking = summaryOf(TraitId(), any);
     }
@@ -98,38 +156,68 @@ void addTraits(const OrchardView& view, ComparedGenotype& column) {
             continue;
         }
         std::vector<double> values;
+        std::map<std::int64_t, int> states;
         for (const Observation* one : observations) {
             const auto value = one->trait == trait.id ? valueOf(view, *one) : std::nullopt;
             if (value) {
                 values.push_back(*value);
+                if (one->state) {
+                    ++states[static_cast<std::int64_t>(std::lround(*value))];
+                }
             }
         }
         if (!values.empty()) {
             column.traits.push_back(summaryOf(trait.id, values));
+            column.traits.back().states = std::move(states);
         }
     }
+}
+
+std::optional<int> dayIn(int cropYear, const std::optional<Date>& date) {
+    const auto newYear = Date::of(cropYear, 1, 1);
+    return newYear && date ? std::optional(daysBetween(*newYear, *date) + 1) : std::nullopt;
+}
+
+std::optional<int> medianOf(std::vector<int> days) {
+    if (days.empty()) {
+        return std::nullopt;
+    }
+    std::sort(days.begin(), days.end());
+    const std::size_t middle = days.size() / 2;
+    return days.size() % 2 == 1 ? days[middle] : (days[middle - 1] + days[middle]) / 2;
 }
 
 void addSeason(ComparedGenotype& column) {
     ComparedSeason& season = column.season;
     season.usualWeek = column.facts.harvestWeek;
     std::vector<double> lengths;
+    std::vector<int> firsts;
+    std::vector<int> lasts;
     for (const LifeYear& year : column.life.years) {
         const ObservedWindow& window = year.window;
         if (window.empty()) {
             continue;
         }
         season.years.push_back(year);
-        if (!window.firstRipe) {
+        const ComparedWindow days{year.cropYear, dayIn(year.cropYear, window.stillGreen),
+                                  dayIn(year.cropYear, window.firstRipe),
+                                  dayIn(year.cropYear, window.lastRipe),
+                                  dayIn(year.cropYear, window.over)};
+        season.windows.push_back(days);
+        if (!days.firstRipe) {
             continue;
         }
-        const auto newYear = Date::of(year.cropYear, 1, 1);
-        const int day = newYear ? daysBetween(*newYear, *window.firstRipe) + 1 : 0;
-        season.earliestDay = std::min(season.earliestDay.value_or(day), day);
-        season.latestDay = std::max(season.latestDay.value_or(day), day);
+        firsts.push_back(*days.firstRipe);
+        lasts.push_back(days.over ? *days.over - 1 : days.lastRipe.value_or(*days.firstRipe));
         if (window.over) {
             lengths.push_back(daysBetween(*window.firstRipe, *window.over));
         }
+    }
+    season.usualFirst = medianOf(firsts);
+    season.usualLast = medianOf(lasts);
+    if (!firsts.empty()) {
+        season.earliestDay = *std::min_element(firsts.begin(), firsts.end());
+        season.latestDay = *std::max_element(firsts.begin(), firsts.end());
     }
     if (!lengths.empty()) {
         season.usualLength = summaryOf(TraitId(), lengths).mean;
@@ -139,10 +227,49 @@ void addSeason(ComparedGenotype& column) {
 /// Weeks between two week numbers, the short way round the year.
 int weeksApart(int one, int other) {
     const int straight = std::abs(one - other);
-    return std::min(straight, kWeeksOfAYear - straight);
+    const int year = std::max({one, other, kWeeksOfAYear}); // a week 53 makes its year longer
+    return std::min(straight, year - straight);
 }
 
 } // namespace
+
+std::optional<MeanDifference> differenceOf(const ComparedTrait& one, const ComparedTrait& other,
+                                           double step) {
+    if (one.count < kFewestValues || other.count < kFewestValues || !one.standardError ||
+        !other.standardError) {
+        return std::nullopt;
+    }
+    const auto squaredError = [step](const ComparedTrait& mean) {
+        const double rounding = step * step / (12.0 * mean.count);
+        return std::max(*mean.standardError * *mean.standardError, rounding);
+    };
+    MeanDifference found;
+    found.difference = one.mean - other.mean;
+    found.standardError = std::sqrt(squaredError(one) + squaredError(other));
+    found.beyondDoubt =
+        found.standardError > 0 && std::abs(found.difference) > 2 * found.standardError;
+    return found;
+}
+
+std::optional<double> stepOf(const Trait& trait) {
+    switch (trait.scale) {
+    case ScaleKind::numeric:
+        return 0.0;
+    case ScaleKind::ordinal:
+        return 1.0;
+    default:
+        return std::nullopt;
+    }
+}
+
+int differenceBeyondDoubt(const ComparedTrait& one, const ComparedTrait& other) {
+    if (!one.standardError || !other.standardError) {
+        return 0;
+    }
+    const double doubt = 2 * std::hypot(*one.standardError, *other.standardError);
+    const double difference = one.mean - other.mean;
+    return difference > doubt ? 1 : difference < -doubt ? -1 : 0;
+}
 
 Result<std::string> purdyLine(const OrchardView& view, Index genotype) {
     const auto pedigree = view.pedigree();

@@ -3,6 +3,8 @@
 #include "core/evaluation/orchard_view.h"
 #include "core/evaluation/tree_life.h"
 
+#include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -32,13 +34,66 @@ struct ComparedTrait {
     double highest = 0;
     /// Standard error of the mean, from two values on.
     std::optional<double> standardError;
+    /// How often each worded state was seen, by its rank; empty on numeric scales. A nominal scale
+    /// has no mean: only these count.
+    std::map<std::int64_t, int> states;
 };
+
+/// How two means differ: what is compared less what it is compared with, as observed.
+struct MeanDifference {
+    double difference = 0;
+    double standardError = 0;
+    /// The difference exceeds two standard errors.
+    bool beyondDoubt = false;
+};
+
+/// The difference of two independent means, with the standard error sqrt(se1^2 + se2^2). Nothing
+/// unless both have at least three values. `step` is the fineness of the scale (0.5 for liking, 1
+/// for states, 0 when measured): three equal marks on a coarse scale are not certain, so no mean
+/// is held to be surer than rounding allows, step / sqrt(12 n). Means are taken as eaten and as
+/// seen: taster, condition and year are not yet taken out.
+std::optional<MeanDifference> differenceOf(const ComparedTrait& one, const ComparedTrait& other,
+                                           double step);
+/// The `step` of a trait's scale; nothing for scales without order.
+std::optional<double> stepOf(const Trait& trait);
+
+/// What scores of one kind rest on.
+struct ScoreGround {
+    int scores = 0;
+    int tasters = 0;
+    int cropYears = 0;
+    int sittings = 0;
+};
+
+/// What was said of the fruit, as often as it was said.
+struct SaidWords {
+    std::string words;
+    int times = 0;
+};
+
+/// When the fruit was ripe in one crop year, in days counted from 1 January of it (that is 1), so
+/// that years lie on one another and a southern season runs on past New Year.
+struct ComparedWindow {
+    int cropYear = 0;
+    std::optional<int> stillGreen;
+    std::optional<int> firstRipe;
+    std::optional<int> lastRipe;
+    std::optional<int> over;
+};
+
+/// 1 when the first mean lies above the second by more than two standard errors of their
+/// difference, -1 when below, 0 when that cannot be said (also when a standard error is not known).
+/// As eaten: nothing is adjusted for taster or condition.
+int differenceBeyondDoubt(const ComparedTrait& one, const ComparedTrait& other);
 
 /// When a genotype was first seen ripe, over its crop years.
 struct ComparedSeason {
-    std::optional<int> usualWeek;   ///< ISO week number of the median first ripe day
-    std::vector<LifeYear> years;    ///< with their windows
-    std::optional<int> earliestDay; ///< day of the crop year, 1 = 1 January of it
+    std::optional<int> usualWeek;        ///< ISO week number of the median first ripe day
+    std::vector<ComparedWindow> windows; ///< one for each of `years`
+    std::optional<int> usualFirst;       ///< day of the crop year: median of the first ripe days
+    std::optional<int> usualLast;        ///< median of the last days it was good
+    std::vector<LifeYear> years;         ///< with their windows
+    std::optional<int> earliestDay;      ///< day of the crop year, 1 = 1 January of it
     std::optional<int> latestDay;
     std::optional<double> usualLength; ///< days from first ripe to over, mean of years that tell
 };
@@ -56,6 +111,9 @@ struct ComparedGenotype {
     /// Mean of the fair scores and of all; nothing without any.
     std::optional<ComparedTrait> fairLiking;
     std::optional<ComparedTrait> anyLiking;
+    ScoreGround fairGround;
+    ScoreGround anyGround;
+    std::vector<SaidWords> said; ///< most used first
 };
 
 /// Two to eight genotypes side by side.

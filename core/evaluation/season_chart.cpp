@@ -210,7 +210,8 @@ Result<ChartSpec> seasonChart(const OrchardView& view, const Store& store,
 
     const SeasonChartWords& words = request.words;
     ChartSpec chart;
-    chart.title = words.title + " " + std::to_string(request.cropYear.year);
+    const SeasonSide side = seasonSideOf(view);
+    chart.title = words.title + " " + label(request.cropYear, side);
     chart.emptyText = words.empty;
     chart.xAxis = {AxisKind::week, words.day};
     chart.yAxis = {AxisKind::numeric, words.liking, {}, {}, 1.0, 9.0};
@@ -242,19 +243,38 @@ Result<ChartSpec> seasonChart(const OrchardView& view, const Store& store,
             chart.series.push_back(std::move(*series));
         }
     }
-    if (request.today && !chart.series.empty()) {
+    const DaySpan season = fruitDaysOf(request.cropYear, side);
+    if (request.today && !chart.series.empty() && season.contains(*request.today)) {
         ChartSeries today{words.today, SeriesKind::verticalRule, {ColourRole::link, 0}};
         ChartMark mark;
         mark.x = dayOf(*request.today);
         mark.label = words.today;
         mark.tooltip = words.today + " " + request.today->iso();
         today.marks.push_back(mark);
-        if (request.today->year() == request.cropYear.year ||
-            request.today->year() == request.cropYear.year + 1) {
-            chart.series.push_back(std::move(today));
-        }
+        chart.series.push_back(std::move(today));
     }
     return chart;
+}
+
+SeasonSide seasonSideOf(const OrchardView& view) {
+    bool south = false;
+    for (const Site& site : view.sites()) {
+        if (site.hemisphere == Hemisphere::north) {
+            return SeasonSide::northern;
+        }
+        south = south || site.hemisphere == Hemisphere::south;
+    }
+    return south ? SeasonSide::southern : SeasonSide::northern;
+}
+
+CropYear seasonToShow(const std::vector<int>& seasons, Date today, SeasonSide side) {
+    const CropYear running = proposedCropYear(today, side, CropRecord::fruit);
+    for (const int year : seasons) { // newest first
+        if (year <= running.year) {
+            return {year};
+        }
+    }
+    return seasons.empty() ? running : CropYear{seasons.back()};
 }
 
 std::vector<int> seasonsOf(const OrchardView& view, const Store& store) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/evaluation/orchard_view.h"
+#include "core/season/crop_season.h"
 #include "core/statistics/chart_spec.h"
 
 #include <optional>
@@ -41,6 +42,14 @@ struct SeasonChartRequest {
 /// covers the week: the bar to beat.
 Result<ChartSpec> seasonChart(const OrchardView& view, const Store& store,
                               const SeasonChartRequest& request);
+
+/// By whose seasons the book's crop years are named: southern when every site that says so lies in
+/// the south ("2025/26"), else northern.
+SeasonSide seasonSideOf(const OrchardView& view);
+
+/// The crop year to show on that day: the running one when anything of it was walked or tasted,
+/// else the newest before it; the running one when the book has none. `seasons` as of seasonsOf.
+CropYear seasonToShow(const std::vector<int>& seasons, Date today, SeasonSide side);
 
 /// The crop years in which anything was walked or tasted, newest first.
 std::vector<int> seasonsOf(const OrchardView& view, const Store& store);

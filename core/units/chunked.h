@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstddef>
+#include <iterator>
 #include <memory>
 #include <utility>
 #include <vector>
@@ -38,17 +39,29 @@ class Chunked {
 
     class Iterator {
       public:
+        using iterator_category = std::forward_iterator_tag;
+        using value_type = T;
+        using difference_type = std::ptrdiff_t;
+        using pointer = const T*;
+        using reference = const T&;
+
+        Iterator() = default;
         Iterator(const Chunked* list, std::size_t at) : m_list(list), m_at(at) {}
         const T& operator*() const { return (*m_list)[m_at]; }
         Iterator& operator++() {
             ++m_at;
             return *this;
         }
+        Iterator operator++(int) {
+            Iterator before = *this;
+            ++m_at;
+            return before;
+        }
         bool operator==(const Iterator&) const = default;
 
       private:
-        const Chunked* m_list;
-        std::size_t m_at;
+        const Chunked* m_list = nullptr;
+        std::size_t m_at = 0;
     };
     [[nodiscard]] Iterator begin() const { return {this, 0}; }
     [[nodiscard]] Iterator end() const { return {this, m_size}; }

@@ -12,6 +12,7 @@
 #include <QMenu>
 #include <QMetaObject>
 #include <QThreadPool>
+#include <QToolButton>
 
 namespace pipwright::ui {
 
