@@ -1,0 +1,319 @@
+#include "ui/tasting/tastings_place.h"
+
+#include "core/evaluation/typed_tree.h"
+#include "core/units/text.h"
+#include "ui/book/open_book.h"
+#include "ui/tasting/sitting_list_model.h"
+#include "ui/tasting/sitting_page.h"
+#include "ui/tasting/sitting_sheet.h"
+#include "ui/widgets/chip_row.h"
+#include "ui/widgets/empty_place.h"
+#include "ui/widgets/flow_text.h"
+#include "ui/widgets/plain_table.h"
+#include "ui/widgets/theme.h"
+
+#include <QCoreApplication>
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QThreadPool>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace pipwright::ui {
+
+namespace {
+
+constexpr int kListWidth = 400;
+constexpr int kWidestColumn = 190;
+
+/// The tastings with fruit of a genotype: of its plants, or claimed to be it.
+std::unordered_set<Uuid> tastingsOf(const OrchardView& view, const Store& store, Index genotype) {
+    std::unordered_set<Uuid> found;
+    const auto add = [&](std::string_view field, const Uuid& id) {
+        if (const auto lots = store.where<Lot>(field, id)) {
+            for (const Lot& lot : *lots) {
+                found.insert(lot.tasting.uuid);
+            }
+        }
+    };
+    for (const Index plant : view.plantsOf(genotype)) {
+        add("plant", view.plants()[plant].id.uuid);
+    }
+    add("claimed_genotype", view.genotypes()[genotype].id.uuid);
+    return found;
+}
+
+} // namespace
+
+TastingsPlace::TastingsPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m_book(book) {
+    build();
+    connectParts();
+}
+
+TastingsPlace::~TastingsPlace() {
+    *m_alive = false;
+}
+
+void TastingsPlace::build() {
+    const Theme& theme = lightTheme();
+    m_shown = new ChipRow(tr("Which sittings are listed"));
+    m_shown->setChips({{QStringLiteral("table"), tr("sittings"), {}, tr("at a table")},
+                       {QStringLiteral("row"), tr("bites"), {}, tr("in the row, day by day")},
+                       {QStringLiteral("all"), tr("both"), {}, {}}});
+    m_shown->setChosen(QStringLiteral("table"));
+    m_filter = new QLineEdit;
+    m_filter->setAccessibleName(tr("Only sittings with this tree or title"));
+    m_filter->setPlaceholderText(tr("only with a tree or title, then Enter"));
+    m_filter->setClearButtonEnabled(true);
+    m_words = new FlowText({}, FlowText::Weight::small);
+    m_new = new QPushButton;
+    m_model = new SittingListModel(m_book.store(), this);
+    m_list = new PlainTable(tr("Sittings"));
+    m_list->setModel(m_model);
+    m_list->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_page = new SittingPage(m_book);
+    m_sheet = new SittingSheet(m_book);
+    m_empty =
+        new EmptyPlace(IconName::tastings, tr("No sitting yet"),
+                       tr("A sitting is a table of fruit and tasters. Write down one that was "
+                          "held; bites are taken in the row with B on a tree."));
+    m_empty->setFirstStep(tr("New sitting (Ctrl+E)"));
+    m_right = new QStackedWidget;
+    m_right->addWidget(m_empty);
+    m_right->addWidget(m_page);
+    m_right->addWidget(m_sheet);
+
+    auto* left = new QWidget;
+    auto* column = new QVBoxLayout(left);
+    column->setContentsMargins(theme.space, theme.space, 0, 0);
+    column->setSpacing(theme.gap);
+    column->addWidget(m_new);
+    column->addWidget(m_shown);
+    column->addWidget(m_filter);
+    column->addWidget(m_words);
+    column->addWidget(m_list, 1);
+    auto* splitter = new QSplitter(Qt::Horizontal);
+    splitter->setChildrenCollapsible(false);
+    splitter->addWidget(left);
+    splitter->addWidget(m_right);
+    splitter->setStretchFactor(1, 1);
+    splitter->setSizes({kListWidth, 2 * kListWidth});
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(splitter);
+    setFocusProxy(m_list);
+    nameButton();
+}
+
+void TastingsPlace::connectParts() {
+    connect(m_shown, &ChipRow::choiceMade, this, &TastingsPlace::showLines);
+    connect(m_filter, &QLineEdit::returnPressed, this, &TastingsPlace::findOnly);
+    connect(m_filter, &QLineEdit::textChanged, this, [this](const QString& text) {
+        if (text.isEmpty()) {
+            findOnly();
+        }
+    });
+    connect(m_new, &QPushButton::clicked, this, &TastingsPlace::newSitting);
+    connect(m_empty, &EmptyPlace::firstStepWanted, this, &TastingsPlace::newSitting);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
+        if (!isEntering()) { // who types goes on typing
+            showChosen();
+        }
+    });
+    connect(m_list, &PlainTable::clicked, this, &TastingsPlace::showChosen);
+    connect(m_list, &PlainTable::wanted, this, [this] {
+        showChosen();
+        m_page->table()->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_sheet, &SittingSheet::kept, this, &TastingsPlace::closeSheet);
+    connect(m_sheet, &SittingSheet::leftAlone, this, &TastingsPlace::closeSheet);
+    connect(m_sheet, &SittingSheet::begunChanged, this, &TastingsPlace::nameButton);
+    connect(&m_book, &OpenBook::viewChanged, this, &TastingsPlace::follow);
+    auto* shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_E), this);
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, &TastingsPlace::newSitting);
+}
+
+bool TastingsPlace::isEntering() const {
+    return m_right->currentWidget() == m_sheet;
+}
+
+void TastingsPlace::newSitting() {
+    m_right->setCurrentWidget(m_sheet);
+    m_sheet->begin();
+}
+
+void TastingsPlace::closeSheet() {
+    showChosen();
+    m_list->setFocus(Qt::OtherFocusReason);
+}
+
+void TastingsPlace::nameButton() {
+    m_new->setText(m_sheet->isBegun() ? tr("Go on with the sitting (Ctrl+E)")
+                                      : tr("New sitting (Ctrl+E)"));
+}
+
+void TastingsPlace::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (m_stale) {
+        refresh();
+    }
+}
+
+void TastingsPlace::follow(const std::vector<Change>& changes) {
+    m_missed.insert(m_missed.end(), changes.begin(), changes.end());
+    m_stale = true;
+    if (isVisible()) {
+        refresh();
+    }
+}
+
+void TastingsPlace::refresh() {
+    m_stale = false;
+    m_sheet->refresh();
+    if (m_reading) {
+        return; // what is being read is compared with the journal when it arrives
+    }
+    if (!m_read) {
+        m_missed.clear();
+        readInBackground();
+        return;
+    }
+    const std::int64_t position = m_book.store().position();
+    if (position == *m_read) {
+        m_missed.clear();
+        if (m_right->currentWidget() == m_page) {
+            m_page->refresh();
+        }
+        return;
+    }
+    const std::vector<Change> changes = std::exchange(m_missed, {});
+    if (changes.empty()) { // read anew by somebody: so do we
+        readInBackground();
+        return;
+    }
+    m_read = position;
+    const bool sittings = std::any_of(changes.begin(), changes.end(), [](const Change& change) {
+        return change.kind == Kind::tasting;
+    });
+    if (sittings) {
+        if (!followChanges(m_entries, changes, m_book.store())) {
+            readInBackground();
+            return;
+        }
+        showLines();
+        for (const Change& change : changes) {
+            const auto row = change.kind == Kind::tasting ? m_model->rowOf(TastingId(change.record))
+                                                          : std::nullopt;
+            if (row) {
+                m_list->setCurrentIndex(m_model->index(*row, 0));
+            }
+        }
+        return;
+    }
+    m_model->countAnew();
+    if (m_right->currentWidget() == m_page) {
+        m_page->refresh();
+    }
+}
+
+void TastingsPlace::readInBackground() {
+    const std::int64_t position = m_book.store().position();
+    if (!m_book.openReader()) {
+        take(readTastings(m_book.store()), position);
+        return;
+    }
+    m_reading = true;
+    m_words->setText(tr("Reading the sittings …"));
+    QThreadPool::globalInstance()->start([this, openReader = m_book.openReader(), position,
+                                          alive = std::weak_ptr<bool>(m_alive)] {
+        auto reader = openReader();
+        auto read = std::make_shared<Result<std::vector<TastingEntry>>>(
+            reader ? readTastings(**reader) : Result<std::vector<TastingEntry>>(reader.problem()));
+        QMetaObject::invokeMethod(
+            QCoreApplication::instance(),
+            [this, alive, read, position] {
+                if (const auto still = alive.lock(); still && *still) {
+                    take(std::move(*read), position);
+                }
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void TastingsPlace::take(Result<std::vector<TastingEntry>> read, std::int64_t position) {
+    m_reading = false;
+    if (!read) {
+        m_words->setText(QString::fromStdString(read.problem().sentence()));
+        return;
+    }
+    if (position != m_book.store().position()) { // edited meanwhile
+        m_missed.clear();
+        readInBackground();
+        return;
+    }
+    m_entries = std::move(*read);
+    m_read = position;
+    showLines();
+}
+
+void TastingsPlace::showLines() {
+    const auto shown = m_shown->chosen() == QStringLiteral("row")   ? SittingsShown::inTheRow
+                       : m_shown->chosen() == QStringLiteral("all") ? SittingsShown::all
+                                                                    : SittingsShown::atTheTable;
+    const QModelIndex current = m_list->currentIndex();
+    std::optional<TastingId> before;
+    if (current.isValid()) {
+        before = m_model->line(current.row()).tastings.front();
+    }
+    m_model->setLines(linesOf(m_entries, shown, m_only));
+    m_list->fitColumns(kWidestColumn);
+    const int total = m_model->rowCount();
+    m_words->setText(m_only ? tr("%n sitting(s) with that.", nullptr, total)
+                            : tr("%n sitting(s), newest first.", nullptr, total));
+    if (total > 0) {
+        const auto row = before ? m_model->rowOf(*before) : std::nullopt;
+        m_list->setCurrentIndex(m_model->index(row.value_or(0), 0));
+    }
+    if (!isEntering()) {
+        showChosen();
+    }
+}
+
+void TastingsPlace::showChosen() {
+    const QModelIndex current = m_list->currentIndex();
+    if (!current.isValid()) {
+        m_right->setCurrentWidget(m_empty);
+        return;
+    }
+    m_right->setCurrentWidget(m_page);
+    m_page->showSitting(m_model->line(current.row()));
+}
+
+void TastingsPlace::findOnly() {
+    const std::string typed = m_filter->text().trimmed().toStdString();
+    m_only.reset();
+    if (!typed.empty()) {
+        const auto view = m_book.view();
+        std::unordered_set<Uuid> found;
+        if (const auto tree = treeNamed(*view, typed); tree && tree->genotype) {
+            found = tastingsOf(*view, m_book.store(), *tree->genotype);
+        }
+        const std::string wanted = foldedForSearch(typed);
+        for (const TastingEntry& entry : m_entries) {
+            if (!entry.title.empty() &&
+                foldedForSearch(entry.title).find(wanted) != std::string::npos) {
+                found.insert(entry.id.uuid);
+            }
+        }
+        m_only = std::move(found);
+    }
+    showLines();
+}
+
+} // namespace pipwright::ui

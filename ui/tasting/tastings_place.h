@@ -1,0 +1,85 @@
+#pragma once
+
+#include "core/units/uuid.h"
+#include "ui/tasting/sitting_list.h"
+
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+#include <unordered_set>
+#include <vector>
+
+class QLineEdit;
+class QPushButton;
+class QStackedWidget;
+
+namespace pipwright::ui {
+
+class ChipRow;
+class EmptyPlace;
+class FlowText;
+class OpenBook;
+class PlainTable;
+class SittingListModel;
+class SittingPage;
+class SittingSheet;
+
+/// The place "Tastings": every sitting of the book, newest first, the chosen one as lots by
+/// tasters, and the sheet of a new one.
+class TastingsPlace : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit TastingsPlace(OpenBook& book, QWidget* parent = nullptr);
+    ~TastingsPlace() override;
+
+    /// Opens the sheet, as it was left.
+    void newSitting();
+
+    [[nodiscard]] PlainTable* list() const { return m_list; }
+    [[nodiscard]] SittingPage* page() const { return m_page; }
+    [[nodiscard]] SittingSheet* sheet() const { return m_sheet; }
+    [[nodiscard]] ChipRow* shownChips() const { return m_shown; }
+    [[nodiscard]] QLineEdit* filterLine() const { return m_filter; }
+    [[nodiscard]] QPushButton* newButton() const { return m_new; }
+    [[nodiscard]] bool isEntering() const;
+
+  protected:
+    void showEvent(QShowEvent* event) override;
+
+  private:
+    void build();
+    void connectParts();
+    void follow(const std::vector<Change>& changes);
+    void refresh();
+    void readInBackground();
+    void take(Result<std::vector<TastingEntry>> read, std::int64_t position);
+    void showLines();
+    void showChosen();
+    void closeSheet();
+    void findOnly();
+    void nameButton();
+
+    OpenBook& m_book;
+    std::vector<TastingEntry> m_entries;
+    std::vector<Change> m_missed; ///< changes since the list was last in step
+    std::optional<std::unordered_set<Uuid>> m_only;
+    std::optional<std::int64_t> m_read; ///< the journal's position the entries stand at
+    bool m_reading = false;
+    bool m_stale = true;
+    std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
+
+    ChipRow* m_shown;
+    QLineEdit* m_filter;
+    FlowText* m_words;
+    QPushButton* m_new;
+    PlainTable* m_list;
+    SittingListModel* m_model;
+    QStackedWidget* m_right;
+    SittingPage* m_page;
+    SittingSheet* m_sheet;
+    EmptyPlace* m_empty;
+};
+
+} // namespace pipwright::ui
