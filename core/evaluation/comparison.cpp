@@ -262,15 +262,6 @@ std::optional<double> stepOf(const Trait& trait) {
     }
 }
 
-int differenceBeyondDoubt(const ComparedTrait& one, const ComparedTrait& other) {
-    if (!one.standardError || !other.standardError) {
-        return 0;
-    }
-    const double doubt = 2 * std::hypot(*one.standardError, *other.standardError);
-    const double difference = one.mean - other.mean;
-    return difference > doubt ? 1 : difference < -doubt ? -1 : 0;
-}
-
 Result<std::string> purdyLine(const OrchardView& view, Index genotype) {
     const auto pedigree = view.pedigree();
     if (!pedigree) {

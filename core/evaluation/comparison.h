@@ -81,11 +81,6 @@ struct ComparedWindow {
     std::optional<int> over;
 };
 
-/// 1 when the first mean lies above the second by more than two standard errors of their
-/// difference, -1 when below, 0 when that cannot be said (also when a standard error is not known).
-/// As eaten: nothing is adjusted for taster or condition.
-int differenceBeyondDoubt(const ComparedTrait& one, const ComparedTrait& other);
-
 /// When a genotype was first seen ripe, over its crop years.
 struct ComparedSeason {
     std::optional<int> usualWeek;        ///< ISO week number of the median first ripe day

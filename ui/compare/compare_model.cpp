@@ -1,22 +1,17 @@
 #include "ui/compare/compare_model.h"
 
-#include "ui/book/orchard_words.h"
-#include "ui/widgets/number_text.h"
-
-#include <QStringList>
+#include "ui/compare/compare_words.h"
 
 #include <algorithm>
-#include <set>
+#include <limits>
+#include <map>
 
 namespace pipwright::ui {
 
 namespace {
 
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
-
-constexpr qsizetype kMostWords = 4;
+constexpr double kLikingStep = 0.5;
+constexpr int kDaysOfAWeek = 7;
 
 } // namespace
 
@@ -24,236 +19,197 @@ void CompareModel::setComparison(OrchardView::Pointer view, Comparison compariso
     beginResetModel();
     m_view = std::move(view);
     m_comparison = std::move(comparison);
-    m_lines.clear();
-    const auto add = [this](CompareAspect aspect, const QString& title) {
-        m_lines.push_back({aspect, {}, title});
-    };
-    add(CompareAspect::stage, tr("stage"));
-    add(CompareAspect::parents, tr("parents"));
-    const auto hasPhotos = [](const auto& column) { return !column.life.photos.empty(); };
-    if (std::any_of(m_comparison.columns.begin(), m_comparison.columns.end(), hasPhotos)) {
-        add(CompareAspect::photos, tr("photo"));
-    }
-    add(CompareAspect::window, tr("harvest window"));
-    add(CompareAspect::allLiking, tr("liking, every score as eaten"));
-    add(CompareAspect::fairLiking, tr("liking, fair lots"));
-    add(CompareAspect::evidence, tr("evidence"));
-    for (const TraitId trait : m_comparison.traits) {
-        const Trait* one = m_view->trait(trait);
-        QString title = one == nullptr ? QString() : text(one->name);
-        if (one != nullptr && !one->unit.empty()) {
-            title += QStringLiteral(" (%1)").arg(text(one->unit));
+    m_rows.clear();
+    m_cells.clear();
+    m_photos.assign(m_comparison.columns.size(), {});
+    measureDays();
+    if (!m_comparison.columns.empty()) {
+        const OrchardView& shown = *m_view;
+        addWords(CompareKind::head, tr("tree"),
+                 [&shown](const auto& column) { return headWords(shown, column); });
+        const bool photos =
+            std::any_of(m_comparison.columns.begin(), m_comparison.columns.end(),
+                        [](const auto& column) { return !column.life.photos.empty(); });
+        if (photos) {
+            addWords(CompareKind::photos, tr("photos"), [](const auto& column) {
+                return tr("%n photo(s)", nullptr, static_cast<int>(column.life.photos.size()));
+            });
         }
-        if (one != nullptr && one->direction == Direction::lowerIsBetter) {
-            title += QLatin1Char('\n') + tr("low is good");
-        } else if (one != nullptr && one->direction == Direction::higherIsBetter) {
-            title += QLatin1Char('\n') + tr("high is good");
-        }
-        m_lines.push_back({CompareAspect::trait, trait, title});
+        addWords(CompareKind::words, tr("pedigree"),
+                 [&shown](const auto& column) { return pedigreeWords(shown, column); });
+        addWords(CompareKind::window, tr("harvest window"), windowWords);
+        addLiking();
+        addWords(CompareKind::words, tr("rests on"), evidenceWords);
+        addWords(CompareKind::words, tr("said of it"), saidWords);
+        addTraits();
     }
-    add(CompareAspect::words, tr("words of tasters"));
     endResetModel();
 }
 
-const ComparedTrait* CompareModel::traitIn(int at, TraitId trait) const {
-    const auto& traits = column(at).traits;
-    const auto found = std::find_if(traits.begin(), traits.end(),
-                                    [&trait](const auto& one) { return one.trait == trait; });
-    return found == traits.end() ? nullptr : &*found;
+void CompareModel::setPhotos(int column, std::vector<QImage> photos) {
+    m_photos[static_cast<std::size_t>(column)] = std::move(photos);
+    Q_EMIT dataChanged(index(0, column), index(rowCount() - 1, column), {Qt::DecorationRole});
 }
 
-std::pair<double, double> CompareModel::scaleOf(TraitId trait) const {
-    const auto states = m_view->statesOf(trait);
-    if (!states.empty()) {
-        return {static_cast<double>(states.front()->rank),
-                static_cast<double>(states.back()->rank)};
+std::vector<Index> CompareModel::genotypes() const {
+    std::vector<Index> all;
+    for (const ComparedGenotype& column : m_comparison.columns) {
+        all.push_back(column.genotype);
     }
-    std::optional<std::pair<double, double>> scale;
-    for (int at = 0; at < columnCount(); ++at) {
-        if (const ComparedTrait* one = traitIn(at, trait)) {
-            scale = scale ? std::pair(std::min(scale->first, one->lowest),
-                                      std::max(scale->second, one->highest))
-                          : std::pair(one->lowest, one->highest);
+    return all;
+}
+
+void CompareModel::add(CompareRow row, std::vector<CompareCell> cells) {
+    m_rows.push_back(std::move(row));
+    m_cells.push_back(std::move(cells));
+}
+
+template <typename Words>
+void CompareModel::addWords(CompareKind kind, const QString& title, Words words) {
+    std::vector<CompareCell> cells;
+    for (const ComparedGenotype& column : m_comparison.columns) {
+        cells.push_back({words(column), {}});
+    }
+    add({kind, title}, std::move(cells));
+}
+
+void CompareModel::addSection(const QString& title) {
+    add({CompareKind::section, title}, std::vector<CompareCell>(m_comparison.columns.size()));
+}
+
+void CompareModel::addLiking() {
+    const auto& first = m_comparison.columns.front();
+    const QString reference = QString::fromStdString(m_view->genotypes()[first.genotype].called());
+    std::vector<CompareCell> cells;
+    for (const ComparedGenotype& column : m_comparison.columns) {
+        CompareCell cell{likingWords(column), {}};
+        if (&column != &first && column.fairLiking && first.fairLiking) {
+            cell.difference = differenceWords(
+                differenceOf(*column.fairLiking, *first.fairLiking, kLikingStep), {}, reference);
+        }
+        cells.push_back(std::move(cell));
+    }
+    add({CompareKind::liking, tr("liking as eaten, 1 to 9")}, std::move(cells));
+}
+
+void CompareModel::addTraits() {
+    // Topics in the order in which the dictionary first names them.
+    std::vector<std::string> topics;
+    for (const TraitId id : m_comparison.traits) {
+        const Trait* trait = m_view->trait(id);
+        if (trait != nullptr &&
+            std::find(topics.begin(), topics.end(), trait->topic) == topics.end()) {
+            topics.push_back(trait->topic);
         }
     }
-    if (!scale || scale->first == scale->second) {
-        const double middle = scale ? scale->first : 0;
-        return {middle - 1, middle + 1};
+    for (const std::string& topic : topics) {
+        addSection(topicTitle(topic));
+        for (const TraitId id : m_comparison.traits) {
+            const Trait* trait = m_view->trait(id);
+            if (trait != nullptr && trait->topic == topic) {
+                addTrait(*trait);
+            }
+        }
     }
-    return *scale;
 }
 
-int CompareModel::beyondDoubt(int row, int at) const {
-    if (at == 0) {
-        return 0;
+void CompareModel::addTrait(const Trait& trait) {
+    CompareRow row{CompareKind::trait, traitTitle(trait), trait.id};
+    row.low = std::numeric_limits<double>::max();
+    row.high = std::numeric_limits<double>::lowest();
+    const auto& first = m_comparison.columns.front();
+    const ComparedTrait* firstOf = traitOf(first, trait.id);
+    const QString reference = QString::fromStdString(m_view->genotypes()[first.genotype].called());
+    const auto step = stepOf(trait);
+    std::vector<CompareCell> cells;
+    for (const ComparedGenotype& column : m_comparison.columns) {
+        const ComparedTrait* one = traitOf(column, trait.id);
+        CompareCell cell{QStringLiteral("–"), {}};
+        if (one != nullptr) {
+            cell.words = traitWords(*m_view, *one);
+            row.low = std::min(row.low, one->lowest);
+            row.high = std::max(row.high, one->highest);
+            if (step && firstOf != nullptr && one != firstOf) {
+                cell.difference = differenceWords(differenceOf(*one, *firstOf, *step),
+                                                  QString::fromStdString(trait.unit), reference);
+            }
+        }
+        cells.push_back(std::move(cell));
     }
-    const CompareLine& line = lineAt(row);
-    if (line.aspect == CompareAspect::fairLiking) {
-        return column(0).fairLiking && column(at).fairLiking
-                   ? differenceBeyondDoubt(*column(at).fairLiking, *column(0).fairLiking)
-                   : 0;
+    const auto states = m_view->statesOf(trait.id);
+    if (!states.empty()) { // the whole scale: the same in every comparison
+        row.low = static_cast<double>(states.front()->rank);
+        row.high = static_cast<double>(states.back()->rank);
+    } else if (row.low == row.high) {
+        row.low -= 1;
+        row.high += 1;
     }
-    if (line.aspect != CompareAspect::trait) {
-        return 0;
+    row.drawn = step.has_value();
+    add(std::move(row), std::move(cells));
+}
+
+void CompareModel::measureDays() {
+    m_firstDay = std::numeric_limits<int>::max();
+    m_lastDay = std::numeric_limits<int>::min();
+    m_calendarYear = 0;
+    for (const ComparedGenotype& column : m_comparison.columns) {
+        for (const ComparedWindow& window : column.season.windows) {
+            if (!window.firstRipe) {
+                continue;
+            }
+            m_calendarYear = std::max(m_calendarYear, window.cropYear);
+            m_firstDay = std::min(m_firstDay, *window.firstRipe);
+            m_lastDay = std::max(m_lastDay,
+                                 window.over.value_or(window.lastRipe.value_or(*window.firstRipe)));
+        }
     }
-    const ComparedTrait* one = traitIn(at, line.trait);
-    const ComparedTrait* first = traitIn(0, line.trait);
-    return one != nullptr && first != nullptr ? differenceBeyondDoubt(*one, *first) : 0;
+    if (m_firstDay > m_lastDay) {
+        m_firstDay = m_lastDay = 0;
+        return;
+    }
+    m_firstDay -= kDaysOfAWeek;
+    m_lastDay += kDaysOfAWeek;
 }
 
 int CompareModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
 }
 
 int CompareModel::columnCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_comparison.columns.size());
 }
 
-QString CompareModel::windowText(const ComparedGenotype& column) const {
-    if (column.season.years.empty()) {
-        return tr("never walked");
-    }
-    QStringList years;
-    for (const LifeYear& year : column.season.years) {
-        const ObservedWindow& window = year.window;
-        const QString from = window.firstRipe ? dateText(*window.firstRipe) : tr("not seen ripe");
-        const QString to = window.over ? dateText(*window.over) : tr("open");
-        years << QStringLiteral("%1: %2 – %3").arg(year.cropYear).arg(from, to);
-    }
-    if (column.season.usualWeek) {
-        years.prepend(tr("usually week %1").arg(*column.season.usualWeek));
-    }
-    return years.join(QLatin1Char('\n'));
-}
-
-QString CompareModel::likingText(const ComparedGenotype& column) const {
-    if (!column.fairLiking) {
-        return tr("no fair lot yet");
-    }
-    std::set<Uuid> tasters;
-    std::set<int> years;
-    for (const ComparedScore& score : column.scores) {
-        if (score.fair) {
-            tasters.insert(score.taster.uuid);
-            years.insert(score.cropYear);
-        }
-    }
-    return doubtText(column.fairLiking->mean, column.fairLiking->standardError, 1) +
-           QLatin1Char('\n') + tr("%n score(s)", nullptr, column.fairLiking->count) + tr(", ") +
-           tr("%n taster(s)", nullptr, static_cast<int>(tasters.size())) + tr(", ") +
-           tr("%n crop year(s)", nullptr, static_cast<int>(years.size()));
-}
-
-QString CompareModel::evidenceText(const ComparedGenotype& column) const {
-    std::set<Uuid> sittings;
-    for (const TastedLot& lot : column.life.tastings) {
-        sittings.insert(lot.tasting.id.uuid);
-    }
-    return tr("%n lot(s)", nullptr, column.facts.lots) + tr(", ") +
-           tr("%n fair", nullptr, column.facts.fairLots) + tr(", ") +
-           tr("%n sitting(s)", nullptr, static_cast<int>(sittings.size())) + tr(", ") +
-           tr("%n crop year(s)", nullptr, column.facts.cropYears);
-}
-
-QString CompareModel::traitText(const CompareLine& line, const ComparedGenotype& column) const {
-    const auto found = std::find_if(column.traits.begin(), column.traits.end(),
-                                    [&line](const auto& one) { return one.trait == line.trait; });
-    if (found == column.traits.end()) {
-        return QStringLiteral("–");
-    }
-    const Trait* trait = m_view->trait(line.trait);
-    const QString unit = trait == nullptr ? QString() : text(trait->unit);
-    QString words = doubtText(found->mean, found->standardError, 1, unit);
-    if (found->count > 1) {
-        words += QStringLiteral("\n%1 – %2, ")
-                     .arg(numberText(found->lowest, 1), numberText(found->highest, 1)) +
-                 tr("n %1").arg(found->count);
-    } else {
-        words += QLatin1Char('\n') + tr("n 1");
-    }
-    return words;
-}
-
-QString CompareModel::lastWords(const ComparedGenotype& column) {
-    QStringList words;
-    for (auto score = column.scores.rbegin(); score != column.scores.rend(); ++score) {
-        if (!score->words.empty() && words.size() < kMostWords) {
-            words << QStringLiteral("%1: %2").arg(score->date.year()).arg(text(score->words));
-        }
-    }
-    return words.isEmpty() ? QStringLiteral("–") : words.join(QLatin1Char('\n'));
-}
-
-QString CompareModel::textOf(const CompareLine& line, const ComparedGenotype& column) const {
-    const GenotypeEntry& entry = m_view->genotypes()[column.genotype];
-    switch (line.aspect) {
-    case CompareAspect::stage:
-        return stageWord(entry.stage) + (entry.benchmark ? tr(", benchmark") : QString());
-    case CompareAspect::parents: {
-        const QString cross = text(m_view->crossText(column.genotype));
-        const QString purdy = text(column.purdy);
-        return cross.isEmpty() ? tr("not known")
-               : purdy.isEmpty() || purdy.count(QLatin1Char('/')) < 2
-                   ? cross
-                   : cross + QLatin1Char('\n') + purdy;
-    }
-    case CompareAspect::photos:
-        return column.life.photos.empty() ? QStringLiteral("–")
-                                          : text(column.life.photos.back().caption);
-    case CompareAspect::window:
-        return windowText(column);
-    case CompareAspect::allLiking: {
-        QStringList scores;
-        for (const ComparedScore& score : column.scores) {
-            scores << numberText(score.liking, 1) + (score.fair ? QString() : tr(" (not fair)"));
-        }
-        return scores.isEmpty() ? tr("not tasted") : scores.join(QStringLiteral("; "));
-    }
-    case CompareAspect::fairLiking:
-        return likingText(column);
-    case CompareAspect::evidence:
-        return evidenceText(column);
-    case CompareAspect::trait:
-        return traitText(line, column);
-    case CompareAspect::words:
-        return lastWords(column);
-    }
-    return {};
-}
-
 QVariant CompareModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) {
         return {};
     }
-    const CompareLine& line = lineAt(index.row());
-    if (role == Qt::DisplayRole || role == Qt::ToolTipRole) {
-        QString words = textOf(line, column(index.column()));
-        const int beyond = beyondDoubt(index.row(), index.column());
-        if (beyond != 0) {
-            words += QLatin1Char('\n') + (beyond > 0 ? tr("above the first beyond doubt")
-                                                     : tr("below the first beyond doubt"));
-        }
-        return words;
+    const CompareRow& shown = row(index.row());
+    if (shown.kind == CompareKind::section) {
+        return role == Qt::DisplayRole || role == Qt::AccessibleTextRole ? QVariant(shown.title)
+                                                                         : QVariant();
     }
-    if (role == Qt::AccessibleTextRole) {
-        return QStringLiteral("%1, %2: %3")
-            .arg(headerData(index.column(), Qt::Horizontal).toString(), line.title,
-                 data(index).toString());
+    const CompareCell& one = cell(index.row(), index.column());
+    if (role == Qt::DisplayRole || role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
+        return one.difference.isEmpty() ? one.words
+                                        : one.words + QLatin1Char('\n') + one.difference;
     }
     return {};
 }
 
 QVariant CompareModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role != Qt::DisplayRole) {
+    if (role != Qt::DisplayRole && role != Qt::ToolTipRole) {
         return {};
     }
     if (orientation == Qt::Vertical) {
-        return lineAt(section).title;
+        const CompareRow& shown = row(section);
+        return shown.kind == CompareKind::section ? QString() : shown.title;
     }
-    const GenotypeEntry& entry = m_view->genotypes()[column(section).genotype];
-    return entry.name.empty() || entry.name == entry.code
-               ? text(entry.code)
-               : text(entry.name) + QStringLiteral(" · ") + text(entry.code);
+    return QString::fromStdString(m_view->genotypes()[compared(section).genotype].called());
+}
+
+Qt::ItemFlags CompareModel::flags(const QModelIndex& index) const {
+    const bool section = index.isValid() && row(index.row()).kind == CompareKind::section;
+    return section ? Qt::ItemIsEnabled : Qt::ItemIsEnabled | Qt::ItemIsSelectable;
 }
 
 } // namespace pipwright::ui

@@ -3,34 +3,32 @@
 #include "core/evaluation/comparison.h"
 
 #include <QAbstractTableModel>
+#include <QImage>
 #include <QString>
 
-#include <memory>
+#include <optional>
 #include <vector>
 
 namespace pipwright::ui {
 
 /// What a row of Compare shows.
-enum class CompareAspect {
-    stage,
-    parents,
-    photos,
-    window,
-    allLiking,
-    fairLiking,
-    evidence,
-    trait,
-    words
-};
+enum class CompareKind { section, head, photos, words, window, liking, trait };
 
-struct CompareLine {
-    CompareAspect aspect = CompareAspect::stage;
-    TraitId trait; ///< of a trait line
+struct CompareRow {
+    CompareKind kind = CompareKind::words;
     QString title;
+    TraitId trait{}; ///< of a trait row
+    double low = 0;  ///< the common scale of a trait row
+    double high = 0;
+    bool drawn = true; ///< a scale is drawn: not for states without order
 };
 
-/// Two to eight genotypes as columns, what is compared as rows. Text for reading and printing;
-/// the delegate draws the lines that are better seen than read.
+struct CompareCell {
+    QString words;
+    QString difference; ///< from the first column, when beyond doubt
+};
+
+/// Genotypes across, what is compared down.
 class CompareModel : public QAbstractTableModel {
     Q_OBJECT
 
@@ -38,38 +36,52 @@ class CompareModel : public QAbstractTableModel {
     using QAbstractTableModel::QAbstractTableModel;
 
     void setComparison(OrchardView::Pointer view, Comparison comparison);
-    [[nodiscard]] const ComparedGenotype& column(int at) const {
-        return m_comparison.columns[static_cast<std::size_t>(at)];
-    }
-    [[nodiscard]] const CompareLine& lineAt(int row) const {
-        return m_lines[static_cast<std::size_t>(row)];
-    }
-    [[nodiscard]] const OrchardView& view() const { return *m_view; }
-    /// The trait's summary in a column; null when it was never observed there.
-    [[nodiscard]] const ComparedTrait* traitIn(int column, TraitId trait) const;
-    /// The common scale of a trait over all columns.
-    [[nodiscard]] std::pair<double, double> scaleOf(TraitId trait) const;
-    /// Whether this column differs from the first beyond doubt in that line: 1 above, -1 below, 0
-    /// not.
-    [[nodiscard]] int beyondDoubt(int row, int column) const;
+    void setPhotos(int column, std::vector<QImage> photos);
 
-    int rowCount(const QModelIndex& parent = {}) const override;
-    int columnCount(const QModelIndex& parent = {}) const override;
-    QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
-    QVariant headerData(int section, Qt::Orientation orientation,
-                        int role = Qt::DisplayRole) const override;
+    [[nodiscard]] const CompareRow& row(int row) const {
+        return m_rows[static_cast<std::size_t>(row)];
+    }
+    [[nodiscard]] const CompareCell& cell(int row, int column) const {
+        return m_cells[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)];
+    }
+    [[nodiscard]] const ComparedGenotype& compared(int column) const {
+        return m_comparison.columns[static_cast<std::size_t>(column)];
+    }
+    [[nodiscard]] const std::vector<QImage>& photos(int column) const {
+        return m_photos[static_cast<std::size_t>(column)];
+    }
+    /// The common axis of the windows: days of the crop year, whole weeks.
+    [[nodiscard]] int firstDay() const { return m_firstDay; }
+    [[nodiscard]] int lastDay() const { return m_lastDay; }
+    /// The crop year whose calendar names the weeks of the axis: the newest walked.
+    [[nodiscard]] int calendarYear() const { return m_calendarYear; }
+    [[nodiscard]] std::vector<Index> genotypes() const;
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
+                                      int role) const override;
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
 
   private:
-    [[nodiscard]] QString textOf(const CompareLine& line, const ComparedGenotype& column) const;
-    [[nodiscard]] QString windowText(const ComparedGenotype& column) const;
-    [[nodiscard]] QString evidenceText(const ComparedGenotype& column) const;
-    [[nodiscard]] QString likingText(const ComparedGenotype& column) const;
-    [[nodiscard]] QString traitText(const CompareLine& line, const ComparedGenotype& column) const;
-    [[nodiscard]] static QString lastWords(const ComparedGenotype& column);
+    void add(CompareRow row, std::vector<CompareCell> cells);
+    template <typename Words>
+    void addWords(CompareKind kind, const QString& title, Words words);
+    void addSection(const QString& title);
+    void addLiking();
+    void addTraits();
+    void addTrait(const Trait& trait);
+    void measureDays();
 
     OrchardView::Pointer m_view;
     Comparison m_comparison;
-    std::vector<CompareLine> m_lines;
+    std::vector<CompareRow> m_rows;
+    std::vector<std::vector<CompareCell>> m_cells;
+    std::vector<std::vector<QImage>> m_photos;
+    int m_firstDay = 0;
+    int m_lastDay = 0;
+    int m_calendarYear = 0;
 };
 
 } // namespace pipwright::ui

@@ -1,24 +1,28 @@
 #include "ui/compare/compare_place.h"
 
-#include "core/exchange/print/table_page.h"
 #include "ui/book/open_book.h"
-#include "ui/compare/compare_delegate.h"
+#include "ui/compare/compare_cells.h"
 #include "ui/compare/compare_model.h"
+#include "ui/compare/compare_paper.h"
+#include "ui/compare/compare_photos.h"
+#include "ui/compare/compare_table.h"
+#include "ui/compare/compare_words.h"
 #include "ui/print/paper_font.h"
-#include "ui/print/pdf_writer.h"
-#include "ui/print/print_words.h"
+#include "ui/print/paper_panel.h"
 #include "ui/widgets/empty_place.h"
 #include "ui/widgets/flow_layout.h"
+#include "ui/widgets/flow_text.h"
 #include "ui/widgets/icons.h"
+#include "ui/widgets/notice_bar.h"
 #include "ui/widgets/theme.h"
 
-#include <QFileDialog>
-#include <QHeaderView>
+#include <QFileInfo>
+#include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QTableView>
+#include <QTimer>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -27,247 +31,269 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr std::size_t kProposed = 3; ///< benchmarks proposed beside a single tree
-constexpr std::size_t kOffered = 6;
-constexpr int kNarrowest = 190;
+constexpr std::size_t kFewest = 2;
+constexpr std::size_t kMost = 8;
+constexpr std::size_t kProposed = 4; ///< the tree and three benchmarks
+constexpr std::size_t kMostOffers = 6;
+constexpr int kSettleMilliseconds = 20;
+
+bool holds(const std::vector<Index>& list, Index one) {
+    return std::find(list.begin(), list.end(), one) != list.end();
+}
+
+QString calledOf(const OrchardView& view, Index genotype) {
+    return QString::fromStdString(view.genotypes()[genotype].called());
+}
 
 } // namespace
 
-ComparePlace::ComparePlace(OpenBook& book, QWidget* parent) : QWidget(parent), m_book(book) {
+ComparePlace::ComparePlace(OpenBook& book, QWidget* parent)
+    : QWidget(parent), m_book(book), m_model(new CompareModel(this)),
+      m_table(new CompareTable(*m_model)), m_pages(new QStackedWidget),
+      m_empty(new EmptyPlace(IconName::compare, tr("Nothing to compare yet"),
+                             tr("Select a tree on the map, or press C on two to eight trees, and "
+                                "they stand here side by side."))),
+      m_what(new FlowText({}, FlowText::Weight::second)),
+      m_legend(new FlowText(legendWords(), FlowText::Weight::small)), m_notice(new NoticeBar),
+      m_print(new QPushButton(icon(IconName::print), tr("&Print or save PDF"))),
+      m_offerRow(new QWidget), m_paper(new PaperPanel), m_soon(new QTimer(this)) {
     build();
-    connect(&m_book, &OpenBook::laidBesideChanged, this, &ComparePlace::refreshIfSeen);
-    connect(&m_book, &OpenBook::currentTreeChanged, this, [this] {
-        if (m_book.laidBeside().size() < 2) {
-            refreshIfSeen();
+    m_soon->setSingleShot(true);
+    m_soon->setInterval(kSettleMilliseconds);
+    connect(m_soon, &QTimer::timeout, this, &ComparePlace::read);
+    connect(&book, &OpenBook::viewChanged, this, &ComparePlace::want);
+    connect(&book, &OpenBook::laidBesideChanged, this, &ComparePlace::want);
+    connect(&book, &OpenBook::currentTreeChanged, this, [this] {
+        if (m_book.laidBeside().size() < kFewest) {
+            want();
         }
     });
-    connect(&m_book, &OpenBook::viewChanged, this, [this] { refreshIfSeen(); });
+    connect(m_table, &CompareTable::orderWanted, this, &ComparePlace::takeOrder);
+    connect(m_table, &CompareTable::treeWanted, this, [this](Index genotype) {
+        if (isProposal()) { // the proposal is kept: else it would follow the tree gone to
+            m_book.setLaidBeside(m_model->genotypes());
+        }
+        m_book.selectGenotype(genotype);
+        Q_EMIT treeActivated();
+    });
+    connect(m_print, &QPushButton::clicked, this, &ComparePlace::showPaper);
+}
+
+ComparePlace::~ComparePlace() {
+    *m_alive = false;
 }
 
 void ComparePlace::build() {
-    m_model = new CompareModel(this);
-    m_delegate = new CompareDelegate(
-        *m_model,
-        [this](const std::string& hash) {
-            const auto bytes = m_book.store().photoBytes(hash);
-            return bytes ? *bytes : std::string{};
-        },
-        this);
-    m_table = new QTableView;
-    m_table->setModel(m_model);
-    m_table->setItemDelegate(m_delegate);
-    m_table->setAccessibleName(tr("Comparison"));
-    m_table->setShowGrid(false);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_table->horizontalHeader()->setHighlightSections(false);
-    m_table->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_table->verticalHeader()->setHighlightSections(false);
-    m_table->installEventFilter(this);
-    m_words = new QLabel(
-        tr("As eaten, not yet adjusted for taster and condition. Filled: fair lot; open: not fair; "
-           "square: blind. A dot with its interval is the mean and two standard errors. Delete "
-           "takes a column away, Ctrl with an arrow moves it, Enter selects its tree."));
-    m_words->setWordWrap(true);
-    m_words->setFont(lightTheme().smallFont());
-    m_print = new QPushButton(tr("Save PDF..."));
-    m_print->setIcon(icon(IconName::print));
-    m_offers = new QWidget;
-    m_offers->setLayout(new FlowLayout);
-    auto* top = new QHBoxLayout;
-    top->addWidget(m_offers, 1);
-    top->addWidget(m_print);
-    auto* filled = new QWidget;
-    auto* column = new QVBoxLayout(filled);
-    column->setContentsMargins(lightTheme().space, lightTheme().gap, lightTheme().space,
-                               lightTheme().gap);
-    column->addLayout(top);
-    column->addWidget(m_table, 1);
-    column->addWidget(m_words);
-    m_pages = new QStackedWidget;
-    m_pages->addWidget(filled);
-    m_pages->addWidget(new EmptyPlace(
-        IconName::compare, tr("Nothing lies side by side"),
-        tr("Select a tree and press C to lay it here; the benchmarks of its weeks are offered "
-           "beside it.")));
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(m_pages);
+    m_pages->addWidget(m_empty);
+    m_pages->addWidget(buildTablePage());
+    m_pages->addWidget(buildPaperPage());
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_notice->hide();
+    column->addWidget(m_notice);
+    column->addWidget(m_pages, 1);
     setFocusProxy(m_table);
-    connect(m_print, &QPushButton::clicked, this, [this] {
-        const QString path = QFileDialog::getSaveFileName(this, tr("Save the comparison"),
-                                                          tr("comparison.pdf"), tr("PDF (*.pdf)"));
-        if (!path.isEmpty()) {
-            if (const Outcome outcome = writePdfTo(path); !outcome) {
-                Q_EMIT m_book.problemMet(outcome.problem());
-            }
+}
+
+QWidget* ComparePlace::buildTablePage() {
+    const Theme& theme = currentTheme();
+    m_print->setToolTip(tr("Ctrl+P"));
+    m_offerRow->setAccessibleName(tr("Add a benchmark of its weeks"));
+    auto* offers = new FlowLayout(m_offerRow);
+    offers->setContentsMargins(0, 0, 0, 0);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(theme.space);
+    head->addWidget(m_what, 1);
+    head->addWidget(m_print, 0, Qt::AlignTop);
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(theme.margin, theme.space, theme.margin, theme.space);
+    column->setSpacing(theme.space);
+    column->addLayout(head);
+    column->addWidget(m_offerRow);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_legend);
+    return page;
+}
+
+QWidget* ComparePlace::buildPaperPage() {
+    const Theme& theme = currentTheme();
+    auto* back = new QPushButton(icon(IconName::compare), tr("&Back to the table"));
+    back->setToolTip(tr("Esc"));
+    connect(back, &QPushButton::clicked, this, &ComparePlace::showTable);
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(theme.margin, theme.space, theme.margin, 0);
+    column->addWidget(back, 0, Qt::AlignLeft);
+    column->addWidget(m_paper, 1);
+    return page;
+}
+
+bool ComparePlace::isProposal() const {
+    return m_book.laidBeside().size() < kFewest;
+}
+
+std::vector<Index> ComparePlace::proposed() const {
+    const auto& laid = m_book.laidBeside();
+    const auto tree = laid.empty() ? m_book.currentGenotype() : std::optional(laid.front());
+    if (!tree) {
+        return {};
+    }
+    std::vector<Index> shown = {*tree};
+    for (const NearBenchmark& near : benchmarksNear(*m_book.view(), *tree)) {
+        if (shown.size() < kProposed) {
+            shown.push_back(near.genotype);
         }
-    });
+    }
+    return shown;
+}
+
+std::vector<Index> ComparePlace::shown() const {
+    if (isProposal()) {
+        return proposed();
+    }
+    std::vector<Index> shown = m_book.laidBeside();
+    shown.resize(std::min(shown.size(), kMost));
+    return shown;
 }
 
 void ComparePlace::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (m_stale) {
-        refresh();
+        read();
     }
 }
 
-void ComparePlace::refreshIfSeen() {
+void ComparePlace::want() {
     m_stale = true;
     if (isVisible()) {
-        refresh();
+        m_soon->start();
     }
 }
 
-std::vector<Index> ComparePlace::proposed() const {
-    const auto& beside = m_book.laidBeside();
-    if (beside.size() >= 2) {
-        return beside;
-    }
-    const auto first = beside.empty() ? m_book.currentGenotype() : std::optional(beside.front());
-    std::vector<Index> genotypes;
-    if (!first) {
-        return genotypes;
-    }
-    genotypes.push_back(*first);
-    for (const NearBenchmark& near : benchmarksNear(*m_book.view(), *first)) {
-        if (genotypes.size() <= kProposed && near.weeksApart) {
-            genotypes.push_back(near.genotype);
-        }
-    }
-    return genotypes;
-}
-
-void ComparePlace::refresh() {
+void ComparePlace::read() {
+    m_soon->stop();
     m_stale = false;
-    m_shown = proposed();
-    m_pages->setCurrentIndex(m_shown.empty() ? 1 : 0);
-    if (m_shown.empty()) {
-        return;
-    }
-    const QModelIndex kept = m_table->currentIndex();
-    auto comparison = compare(*m_book.view(), m_book.store(), m_shown);
+    const std::vector<Index> wanted = shown();
+    auto comparison = compare(*m_book.view(), m_book.store(), wanted);
     if (!comparison) {
-        Q_EMIT m_book.problemMet(comparison.problem());
+        m_notice->tell(comparison.problem());
         return;
     }
-    m_delegate->forgetPhotos();
+    m_notice->close();
+    const QPersistentModelIndex before = m_table->currentIndex();
+    const int row = before.row();
+    const int columnBefore = before.column();
     m_model->setComparison(m_book.view(), std::move(*comparison));
-    fitColumns();
-    m_table->resizeRowsToContents();
-    m_table->setCurrentIndex(
-        m_model->index(std::clamp(kept.row(), 0, m_model->rowCount() - 1),
-                       std::clamp(kept.column(), 0, m_model->columnCount() - 1)));
+    if (wanted.empty()) {
+        m_pages->setCurrentIndex(0);
+        return;
+    }
+    m_what->setText(isProposal()
+                        ? tr("%1 beside the benchmarks nearest to its weeks. C on a tree lays it "
+                             "beside; Delete takes a column out.")
+                              .arg(calledOf(*m_book.view(), wanted.front()))
+                        : tr("%n tree(s) laid side by side. C on a tree adds it; Delete takes a "
+                             "column out; Ctrl with an arrow moves it; Enter goes to the "
+                             "tree.",
+                             nullptr, static_cast<int>(wanted.size())));
     offerBenchmarks();
-}
-
-void ComparePlace::fitColumns() {
-    const int columns = m_model->columnCount();
-    const int room = m_table->viewport()->width() / std::max(1, columns);
-    for (int column = 0; column < columns; ++column) {
-        m_table->setColumnWidth(column, std::max(kNarrowest, room));
+    m_table->fit();
+    const int column = std::clamp(columnBefore, 0, m_model->columnCount() - 1);
+    m_table->setCurrentIndex(m_model->index(std::clamp(row, 0, m_model->rowCount() - 1), column));
+    readPhotos();
+    if (isPaper()) {
+        showPaper();
+    } else {
+        m_pages->setCurrentIndex(1);
     }
 }
 
 void ComparePlace::offerBenchmarks() {
-    while (QLayoutItem* item = m_offers->layout()->takeAt(0)) {
-        delete item->widget();
-        delete item;
+    for (QToolButton* button : m_offers) {
+        m_offerRow->layout()->removeWidget(button);
+        button->hide();
+        button->deleteLater();
     }
-    const auto view = m_book.view();
-    std::size_t offered = 0;
-    for (const NearBenchmark& near : benchmarksNear(*view, m_shown.front())) {
-        const bool there =
-            std::find(m_shown.begin(), m_shown.end(), near.genotype) != m_shown.end();
-        if (there || offered == kOffered) {
-            continue;
+    m_offers.clear();
+    const std::vector<Index> now = m_model->genotypes();
+    if (now.size() < kMost) {
+        for (const NearBenchmark& near : benchmarksNear(*m_book.view(), now.front())) {
+            if (holds(now, near.genotype) || m_offers.size() >= kMostOffers) {
+                continue;
+            }
+            auto* button = new QToolButton;
+            const QString name = calledOf(*m_book.view(), near.genotype);
+            const QString when = !near.weeksApart ? tr("weeks not known")
+                                 : *near.weeksApart == 0
+                                     ? tr("same week")
+                                     : tr("%n week(s) apart", nullptr, *near.weeksApart);
+            button->setText(tr("+ %1 · %2", "benchmark, how near").arg(name, when));
+            button->setAccessibleName(tr("Add the benchmark %1, %2").arg(name, when));
+            button->setFocusPolicy(Qt::StrongFocus);
+            connect(button, &QToolButton::clicked, this, [this, genotype = near.genotype] {
+                std::vector<Index> order = m_model->genotypes();
+                order.push_back(genotype);
+                takeOrder(order);
+            });
+            m_offerRow->layout()->addWidget(button);
+            m_offers.push_back(button);
         }
-        const QString name = QString::fromStdString(view->genotypes()[near.genotype].called());
-        const QString apart = !near.weeksApart ? tr("season not known")
-                              : *near.weeksApart == 0
-                                  ? tr("same week")
-                                  : tr("%n week(s) apart", nullptr, *near.weeksApart);
-        auto* chip = new QPushButton(QStringLiteral("+ %1, %2").arg(name, apart));
-        chip->setAccessibleName(tr("Lay the benchmark %1 beside, %2").arg(name, apart));
-        chip->setFlat(true);
-        connect(chip, &QPushButton::clicked, this, [this, genotype = near.genotype] {
-            std::vector<Index> all = m_shown;
-            all.push_back(genotype);
-            m_book.setLaidBeside(std::move(all));
-        });
-        m_offers->layout()->addWidget(chip);
-        ++offered;
+    }
+    m_offerRow->setVisible(!m_offers.empty());
+}
+
+void ComparePlace::takeOrder(const std::vector<Index>& order) {
+    m_book.setLaidBeside(order);
+    if (isVisible()) {
+        read(); // at once, so that the keys after it find the new columns
     }
 }
 
-void ComparePlace::removeColumn(int column) {
-    std::vector<Index> rest = m_shown;
-    rest.erase(rest.begin() + column);
-    m_book.setLaidBeside(std::move(rest));
+void ComparePlace::readPhotos() {
+    const int token = ++m_photoToken;
+    const double scale = devicePixelRatioF();
+    const int side = static_cast<int>(CompareCells::kPhotoSide * scale);
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        readComparedPhotos(m_book, m_model->compared(column).life.photos, side,
+                           [alive = std::weak_ptr<bool>(m_alive), this, token,
+                            column](std::vector<QImage> photos) {
+                               const auto still = alive.lock();
+                               if (still && *still && token == m_photoToken) {
+                                   m_model->setPhotos(column, std::move(photos));
+                               }
+                           });
+    }
 }
 
-void ComparePlace::moveColumn(int column, int by) {
-    const int to = column + by;
-    if (to < 0 || to >= static_cast<int>(m_shown.size())) {
+bool ComparePlace::isPaper() const {
+    return m_pages->currentIndex() == 2;
+}
+
+void ComparePlace::showPaper() {
+    if (m_model->columnCount() == 0) {
         return;
     }
-    std::vector<Index> order = m_shown;
-    std::swap(order[static_cast<std::size_t>(column)], order[static_cast<std::size_t>(to)]);
-    m_table->setCurrentIndex(m_model->index(m_table->currentIndex().row(), to));
-    m_book.setLaidBeside(std::move(order));
+    const QString name = QFileInfo(m_book.path()).completeBaseName();
+    m_paper->setMatter(layOutTable(comparedOnPaper(*m_model, m_book.today(), name), FontMeasure()),
+                       tr("Comparison %1").arg(QString::fromStdString(m_book.today().iso())));
+    m_pages->setCurrentIndex(2);
 }
 
-bool ComparePlace::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_table && event->type() == QEvent::Resize) {
-        fitColumns();
-    }
-    if (watched != m_table || event->type() != QEvent::KeyPress ||
-        !m_table->currentIndex().isValid()) {
-        return QWidget::eventFilter(watched, event);
-    }
-    const auto* key = static_cast<QKeyEvent*>(event);
-    const int column = m_table->currentIndex().column();
-    const bool control = key->modifiers() == Qt::ControlModifier;
-    if (key->key() == Qt::Key_Delete) {
-        removeColumn(column);
-    } else if (control && (key->key() == Qt::Key_Left || key->key() == Qt::Key_Right)) {
-        moveColumn(column, key->key() == Qt::Key_Left ? -1 : 1);
-    } else if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
-        m_book.selectGenotype(m_shown[static_cast<std::size_t>(column)]);
+void ComparePlace::showTable() {
+    m_pages->setCurrentIndex(m_model->columnCount() == 0 ? 0 : 1);
+    m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void ComparePlace::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Print)) {
+        showPaper();
+    } else if (event->key() == Qt::Key_Escape && isPaper()) {
+        showTable();
     } else {
-        return QWidget::eventFilter(watched, event);
+        QWidget::keyPressEvent(event);
     }
-    return true;
-}
-
-Outcome ComparePlace::writePdfTo(const QString& path) const {
-    PrintedTable table;
-    table.title = tr("Comparison").toStdString();
-    table.subtitle = (QString::fromStdString(m_book.view()->facts().title) + QStringLiteral(", ") +
-                      QString::fromStdString(m_book.today().iso()))
-                         .toStdString();
-    table.paper = kA4.turned();
-    table.words = translatedPaperWords();
-    table.columns.push_back({{}, 0.8});
-    for (int column = 0; column < m_model->columnCount(); ++column) {
-        table.columns.push_back(
-            {m_model->headerData(column, Qt::Horizontal).toString().toStdString()});
-    }
-    for (int row = 0; row < m_model->rowCount(); ++row) {
-        PrintedRow line;
-        line.cells.push_back(m_model->headerData(row, Qt::Vertical).toString().toStdString());
-        for (int column = 0; column < m_model->columnCount(); ++column) {
-            line.cells.push_back(m_model->index(row, column).data().toString().toStdString());
-        }
-        table.rows.push_back(std::move(line));
-    }
-    table.notes.push_back(
-        tr("Liking as eaten, 1 to 9, not yet adjusted for taster and condition; mean ± standard "
-           "error.")
-            .toStdString());
-    const FontMeasure measure;
-    return writePdf(layOutTable(table, measure).pages, tr("Comparison"), path);
 }
 
 } // namespace pipwright::ui

@@ -1,63 +1,85 @@
 #pragma once
 
-#include "core/evaluation/orchard_view.h"
+#include "core/evaluation/comparison.h"
 
 #include <QWidget>
 
+#include <memory>
 #include <vector>
 
-class QLabel;
-class QPushButton;
 class QStackedWidget;
-class QTableView;
+class QPushButton;
+class QTimer;
+class QToolButton;
 
 namespace pipwright::ui {
 
-class CompareDelegate;
 class CompareModel;
-class FlowLayout;
+class CompareTable;
+class EmptyPlace;
+class FlowText;
+class NoticeBar;
 class OpenBook;
+class PaperPanel;
 
-/// The place "Compare": two to eight genotypes side by side, on common scales. The first column is
-/// what the others are compared with.
+/// The place "Compare": two to eight genotypes side by side. With fewer laid beside, the selected
+/// tree and the benchmarks of its weeks are proposed.
 class ComparePlace : public QWidget {
     Q_OBJECT
 
   public:
     explicit ComparePlace(OpenBook& book, QWidget* parent = nullptr);
+    ~ComparePlace() override;
 
-    [[nodiscard]] QTableView* table() const { return m_table; }
+    [[nodiscard]] CompareTable* table() const { return m_table; }
+    [[nodiscard]] CompareModel* model() const { return m_model; }
+    [[nodiscard]] PaperPanel* paper() const { return m_paper; }
     [[nodiscard]] QPushButton* printButton() const { return m_print; }
-    /// The genotypes shown now: those laid beside, or the selected tree with the benchmarks nearest
-    /// to its weeks when nothing was laid beside.
-    [[nodiscard]] const std::vector<Index>& shown() const { return m_shown; }
-    /// Writes the comparison as a PDF; the Problem says why not.
-    Outcome writePdfTo(const QString& path) const;
+    /// The genotypes shown: laid beside, or proposed.
+    [[nodiscard]] std::vector<Index> shown() const;
+    /// What is shown was proposed, not chosen.
+    [[nodiscard]] bool isProposal() const;
+    /// The benchmarks offered, nearest first, each by its button.
+    [[nodiscard]] std::vector<QToolButton*> offers() const { return m_offers; }
+    void showPaper();
+    void showTable();
+    [[nodiscard]] bool isPaper() const;
+
+  Q_SIGNALS:
+    /// Enter on a tree: it is selected, its sheet is wanted.
+    void treeActivated();
 
   protected:
     void showEvent(QShowEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     void build();
-    void refreshIfSeen();
-    void refresh();
+    QWidget* buildTablePage();
+    QWidget* buildPaperPage();
+    void want();
+    void read();
     void offerBenchmarks();
-    void removeColumn(int column);
-    void moveColumn(int column, int by);
-    void fitColumns();
+    void readPhotos();
+    void takeOrder(const std::vector<Index>& order);
     [[nodiscard]] std::vector<Index> proposed() const;
 
     OpenBook& m_book;
     CompareModel* m_model;
-    CompareDelegate* m_delegate;
-    QTableView* m_table;
+    CompareTable* m_table;
     QStackedWidget* m_pages;
-    QWidget* m_offers;
-    QLabel* m_words;
+    EmptyPlace* m_empty;
+    FlowText* m_what;
+    FlowText* m_legend;
+    NoticeBar* m_notice;
     QPushButton* m_print;
-    std::vector<Index> m_shown;
+    QWidget* m_offerRow;
+    std::vector<QToolButton*> m_offers;
+    PaperPanel* m_paper;
+    QTimer* m_soon;
     bool m_stale = true;
+    int m_photoToken = 0;
+    std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
 };
 
 } // namespace pipwright::ui

@@ -1,16 +1,19 @@
 #include "ui/season/season_place.h"
 
-#include "core/season/crop_season.h"
 #include "ui/book/open_book.h"
 #include "ui/charts/chart_panel.h"
+#include "ui/widgets/flow_text.h"
+#include "ui/widgets/notice_bar.h"
 #include "ui/widgets/theme.h"
 
 #include <QComboBox>
 #include <QCoreApplication>
+#include <QHBoxLayout>
 #include <QLabel>
-#include <QMetaObject>
 #include <QSignalBlocker>
+#include <QStringList>
 #include <QThreadPool>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -19,218 +22,271 @@ namespace pipwright::ui {
 
 namespace {
 
-std::string said(const QString& words) {
-    return words.toStdString();
+constexpr std::size_t kMostTrees = 24;
+constexpr int kSettleMilliseconds = 30; ///< a selection by lasso changes many times
+
+void addOnce(std::vector<Index>& list, const std::optional<Index>& one) {
+    if (one && list.size() < kMostTrees &&
+        std::find(list.begin(), list.end(), *one) == list.end()) {
+        list.push_back(*one);
+    }
 }
 
 } // namespace
 
-SeasonPlace::SeasonPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m_book(book) {
-    m_year = new QComboBox;
-    m_year->setAccessibleName(tr("Crop year"));
-    m_species = new QComboBox;
-    m_species->setAccessibleName(tr("Species of the benchmarks"));
-    m_words = new QLabel;
-    m_words->setWordWrap(true);
-    m_chart = new ChartPanel;
-    auto* yearLabel = new QLabel(tr("Crop year:"));
-    yearLabel->setBuddy(m_year);
-    auto* speciesLabel = new QLabel(tr("Species:"));
-    speciesLabel->setBuddy(m_species);
-    auto* bar = new QHBoxLayout;
-    bar->addWidget(yearLabel);
-    bar->addWidget(m_year);
-    bar->addSpacing(lightTheme().space);
-    bar->addWidget(speciesLabel);
-    bar->addWidget(m_species);
-    bar->addSpacing(lightTheme().space);
-    bar->addWidget(m_words, 1);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(lightTheme().space, lightTheme().gap, lightTheme().space,
-                               lightTheme().gap);
-    column->addLayout(bar);
-    column->addWidget(m_chart, 1);
-    setFocusProxy(m_year);
-    connect(m_year, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
-    connect(m_species, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
-    connect(m_chart, &ChartPanel::pointActivated, this, [this](const QString& id) {
-        const auto uuid = Uuid::fromText(id.toStdString());
-        const auto genotype =
-            uuid ? m_book.view()->genotype(GenotypeId(*uuid)) : std::optional<Index>{};
-        if (genotype) {
-            m_book.selectGenotype(*genotype);
-        }
+SeasonPlace::SeasonPlace(OpenBook& book, QWidget* parent)
+    : QWidget(parent), m_book(book), m_seasons(new QComboBox), m_species(new QComboBox),
+      m_trees(new ElidedText), m_notice(new NoticeBar), m_chart(new ChartPanel),
+      m_soon(new QTimer(this)) {
+    build();
+    m_soon->setSingleShot(true);
+    m_soon->setInterval(kSettleMilliseconds);
+    connect(m_soon, &QTimer::timeout, this, &SeasonPlace::read);
+    connect(m_seasons, &QComboBox::activated, this, [this] {
+        m_chosen = m_seasons->currentData().toInt();
+        want(false);
     });
-    for (const auto signal : {&OpenBook::currentTreeChanged, &OpenBook::selectionChanged,
-                              &OpenBook::laidBesideChanged, &OpenBook::todayChanged}) {
-        connect(&m_book, signal, this, &SeasonPlace::refreshIfSeen);
-    }
-    connect(&m_book, &OpenBook::viewChanged, this, [this] { refreshIfSeen(); });
+    connect(m_species, &QComboBox::activated, this, [this] {
+        m_speciesChosen = true;
+        want(false);
+    });
+    connect(m_chart, &ChartPanel::pointActivated, this, &SeasonPlace::activate);
+    connect(&book, &OpenBook::viewChanged, this, [this] { want(true); });
+    connect(&book, &OpenBook::currentTreeChanged, this, [this] { want(false); });
+    connect(&book, &OpenBook::selectionChanged, this, [this] { want(false); });
+    connect(&book, &OpenBook::laidBesideChanged, this, [this] { want(false); });
+    connect(&book, &OpenBook::todayChanged, this, [this] { want(false); });
 }
 
 SeasonPlace::~SeasonPlace() {
     *m_alive = false;
 }
 
+void SeasonPlace::build() {
+    const Theme& theme = currentTheme();
+    m_seasons->setAccessibleName(tr("Crop year"));
+    m_species->setAccessibleName(tr("Species of the benchmarks"));
+    m_trees->setSecond(true);
+    m_notice->hide();
+    m_chart->setAccessibleName(tr("Season chart"));
+    auto* seasonWord = new QLabel(tr("Crop &year"));
+    seasonWord->setBuddy(m_seasons);
+    auto* speciesWord = new QLabel(tr("&Species"));
+    speciesWord->setBuddy(m_species);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(theme.space);
+    head->addWidget(seasonWord);
+    head->addWidget(m_seasons);
+    head->addSpacing(theme.space);
+    head->addWidget(speciesWord);
+    head->addWidget(m_species);
+    head->addSpacing(theme.space);
+    head->addWidget(m_trees, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(theme.margin, theme.space, theme.margin, theme.space);
+    column->setSpacing(theme.space);
+    column->addLayout(head);
+    column->addWidget(m_notice);
+    column->addWidget(m_chart, 1);
+    setFocusProxy(m_seasons);
+}
+
+std::optional<int> SeasonPlace::cropYear() const {
+    return m_seasons->count() == 0 ? std::nullopt : std::optional(m_seasons->currentData().toInt());
+}
+
+std::vector<Index> SeasonPlace::shownGenotypes() const {
+    std::vector<Index> shown;
+    const OrchardView& view = *m_book.view();
+    addOnce(shown, m_book.currentGenotype());
+    for (const Index one : m_book.laidBeside()) {
+        addOnce(shown, one);
+    }
+    for (const Index plant : m_book.selection()) {
+        addOnce(shown, view.plants()[plant].genotype);
+    }
+    return shown;
+}
+
+bool SeasonPlace::isSettled() const {
+    return !m_stale && !m_soon->isActive() && m_answered == m_token;
+}
+
 void SeasonPlace::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (m_stale) {
-        refresh();
+        read();
     }
 }
 
-void SeasonPlace::refreshIfSeen() {
+void SeasonPlace::want(bool seasonsToo) {
+    m_seasonsStale = m_seasonsStale || seasonsToo;
     m_stale = true;
     if (isVisible()) {
-        refresh();
+        m_soon->start();
     }
 }
 
-QString SeasonPlace::yearText(int year) const {
-    const auto& sites = m_book.view()->sites();
-    const bool south = !sites.empty() && sites.front().hemisphere == Hemisphere::south;
-    return QString::fromStdString(
-        label(CropYear{year}, south ? SeasonSide::southern : SeasonSide::northern));
-}
-
-void SeasonPlace::fillYears(const std::vector<int>& seasons) {
-    const QSignalBlocker quiet(m_year);
-    const auto chosen = m_year->currentData();
-    m_year->clear();
-    for (const int year : seasons) {
-        m_year->addItem(yearText(year), year);
+SeasonPlace::Question SeasonPlace::question() const {
+    Question question;
+    question.view = m_book.view();
+    question.today = m_book.today();
+    question.readSeasons = m_seasonsStale;
+    question.chooseSeason = !m_chosen;
+    question.seasons = m_known;
+    SeasonChartRequest& request = question.request;
+    request.cropYear = CropYear{m_chosen.value_or(0)};
+    request.genotypes = shownGenotypes();
+    request.today = question.today;
+    const auto chosen = Uuid::fromText(m_species->currentData().toString().toStdString());
+    if (m_species->currentIndex() > 0 && chosen) {
+        request.species = SpeciesId(*chosen);
     }
-    if (m_year->count() == 0) {
-        const int year = m_book.today().year();
-        m_year->addItem(yearText(year), year);
-    }
-    const int at = m_year->findData(chosen);
-    m_year->setCurrentIndex(std::max(0, at));
-}
-
-void SeasonPlace::fillSpecies() {
-    const QSignalBlocker quiet(m_species);
-    const auto chosen = m_species->currentData();
-    m_species->clear();
-    m_species->addItem(tr("all"));
-    const auto view = m_book.view();
-    for (const Species& one : view->species()) {
-        const auto& genotypes = view->genotypes();
-        const bool grown = std::any_of(genotypes.begin(), genotypes.end(), [&one](const auto& g) {
-            return g.benchmark && !g.erased && g.species == one.id;
-        });
-        if (grown) {
-            m_species->addItem(QString::fromStdString(one.name),
-                               QString::fromStdString(one.id.uuid.text()));
-        }
-    }
-    m_species->setCurrentIndex(std::max(0, chosen.isValid() ? m_species->findData(chosen) : 0));
-}
-
-std::optional<SpeciesId> SeasonPlace::chosenSpecies() const {
-    const auto uuid = Uuid::fromText(m_species->currentData().toString().toStdString());
-    return uuid ? std::optional(SpeciesId(*uuid)) : std::nullopt;
-}
-
-std::vector<Index> SeasonPlace::chosenGenotypes() const {
-    constexpr std::size_t kMost = 12;
-    const auto view = m_book.view();
-    std::vector<Index> genotypes = m_book.laidBeside();
-    const auto add = [&genotypes](std::optional<Index> genotype) {
-        if (genotype && genotypes.size() < kMost &&
-            std::find(genotypes.begin(), genotypes.end(), *genotype) == genotypes.end()) {
-            genotypes.push_back(*genotype);
-        }
-    };
-    add(m_book.currentGenotype());
-    for (const Index plant : m_book.selection()) {
-        add(view->plants()[plant].genotype);
-    }
-    return genotypes;
-}
-
-SeasonChartRequest SeasonPlace::request() const {
-    SeasonChartRequest request;
-    request.cropYear = CropYear{m_year->currentData().isValid() ? m_year->currentData().toInt()
-                                                                : m_book.today().year()};
-    request.genotypes = chosenGenotypes();
-    request.species = chosenSpecies();
-    request.today = m_book.today();
     SeasonChartWords& words = request.words;
-    words.title = said(tr("Harvest windows and liking,"));
-    words.empty = said(tr("Walk marks and tastings of this crop year will fill this chart."));
-    words.day = said(tr("day"));
-    words.liking = said(tr("liking as eaten (1 to 9)"));
-    words.benchmarks = said(tr("benchmarks"));
-    words.selections = said(tr("selected"));
-    words.barToBeat = said(tr("bar to beat: the week's best benchmark"));
-    words.fairLot = said(tr("fair lot"));
-    words.unfairLot = said(tr("unfair or unclear lot"));
-    words.today = said(tr("today"));
-    words.stillGreen = said(tr("still green"));
-    words.seenRipe = said(tr("seen ripe"));
-    words.over = said(tr("over"));
-    words.scores = said(tr("scores"));
-    return request;
+    words.title = tr("Harvest windows and liking").toStdString();
+    words.empty = tr("Walk marks and tastings of this crop year will fill this chart. Stand at a "
+                     "tree and press W for a walk mark, B for a bite.")
+                      .toStdString();
+    words.day = tr("day").toStdString();
+    words.liking = tr("liking as eaten (1 to 9)").toStdString();
+    words.benchmarks = tr("benchmarks").toStdString();
+    words.selections = tr("selected").toStdString();
+    words.barToBeat = tr("bar to beat: the week's best benchmark").toStdString();
+    words.fairLot = tr("fair lot").toStdString();
+    words.unfairLot = tr("unfair or unclear lot").toStdString();
+    words.today = tr("today").toStdString();
+    words.stillGreen = tr("still green").toStdString();
+    words.seenRipe = tr("seen ripe").toStdString();
+    words.over = tr("over").toStdString();
+    words.scores = tr("scores").toStdString();
+    return question;
 }
 
-void SeasonPlace::refresh() {
-    m_stale = false;
-    if (!m_filling) {
-        m_filling = true;
-        fillSpecies();
-        m_filling = false;
+SeasonPlace::Answer SeasonPlace::answerTo(const Question& question, const Store& store) {
+    Answer answer;
+    answer.request = question.request;
+    std::vector<int> seasons = question.seasons;
+    if (question.readSeasons) {
+        seasons = seasonsOf(*question.view, store);
+        answer.seasons = seasons;
     }
-    read();
+    if (question.chooseSeason) {
+        answer.request.cropYear =
+            seasonToShow(seasons, question.today, seasonSideOf(*question.view));
+    }
+    answer.chart = seasonChart(*question.view, store, answer.request);
+    return answer;
 }
 
 void SeasonPlace::read() {
-    const std::uint64_t question = ++m_question;
-    const bool yearChosen = m_year->count() > 0;
-    const auto work = [view = m_book.view(), asked = request(), yearChosen](const Store& store) {
-        Answer answer{seasonsOf(*view, store), ChartSpec{}};
-        SeasonChartRequest request = asked;
-        if (!yearChosen && !answer.seasons.empty()) {
-            request.cropYear = CropYear{answer.seasons.front()};
-        }
-        answer.chart = seasonChart(*view, store, request);
-        return answer;
-    };
+    m_soon->stop();
+    m_stale = false;
+    offerSpecies();
+    const int token = ++m_token;
+    Question asked = question();
     if (!m_book.openReader()) {
-        take(question, work(m_book.store()));
+        take(token, answerTo(asked, m_book.store()));
         return;
     }
-    QThreadPool::globalInstance()->start(
-        [this, work, question, open = m_book.openReader(), alive = std::weak_ptr<bool>(m_alive)] {
-            const auto reader = open();
-            auto answer = std::make_shared<Answer>(
-                reader ? work(**reader) : Answer{{}, Result<ChartSpec>(reader.problem())});
-            QMetaObject::invokeMethod(
-                QCoreApplication::instance(),
-                [this, question, answer, alive] {
-                    if (const auto still = alive.lock(); still && *still) {
-                        take(question, *answer);
-                    }
-                },
-                Qt::QueuedConnection);
-        });
+    QThreadPool::globalInstance()->start([asked = std::move(asked), token, this,
+                                          openReader = m_book.openReader(),
+                                          alive = std::weak_ptr<bool>(m_alive)] {
+        const auto reader = openReader();
+        Answer answer;
+        if (reader) {
+            answer = answerTo(asked, **reader);
+        } else {
+            answer.request = asked.request;
+            answer.chart = reader.problem();
+        }
+        // Carried over by the application object, since this place may be gone.
+        QMetaObject::invokeMethod(
+            QCoreApplication::instance(),
+            [alive, this, token, answer = std::move(answer)] {
+                if (const auto still = alive.lock(); still && *still) {
+                    take(token, answer);
+                }
+            },
+            Qt::QueuedConnection);
+    });
 }
 
-void SeasonPlace::take(std::uint64_t question, const Answer& answer) {
-    if (question != m_question) {
-        return;
+void SeasonPlace::take(int token, const Answer& answer) {
+    if (token != m_token) {
+        return; // another chart was asked for meanwhile
     }
-    fillYears(answer.seasons);
+    m_answered = token;
+    if (answer.seasons) {
+        m_known = *answer.seasons;
+        m_seasonsStale = false;
+    }
     if (!answer.chart) {
-        Q_EMIT m_book.problemMet(answer.chart.problem());
+        m_notice->tell(answer.chart.problem());
         return;
     }
-    const auto chosen = chosenGenotypes().size();
-    m_words->setText(chosen == 0
-                         ? tr("Select a tree to see it against the benchmarks of its weeks.")
-                         : tr("%n selected beside the benchmarks; as eaten, not yet adjusted.",
-                              nullptr, static_cast<int>(chosen)));
+    m_notice->close();
+    offerSeasons(answer.request.cropYear.year);
     m_chart->setSpec(*answer.chart);
+    QStringList names;
+    for (const Index one : answer.request.genotypes) {
+        names << QString::fromStdString(m_book.view()->genotypes()[one].called());
+    }
+    m_trees->setText(names.isEmpty()
+                         ? tr("Benchmarks only. Select trees on the map to see them "
+                              "beside.")
+                         : tr("Beside the benchmarks: %1").arg(names.join(QStringLiteral(", "))));
+}
+
+void SeasonPlace::offerSeasons(int chosen) {
+    const QSignalBlocker quiet(m_seasons);
+    const SeasonSide side = seasonSideOf(*m_book.view());
+    m_seasons->clear();
+    std::vector<int> years = m_known;
+    if (std::find(years.begin(), years.end(), chosen) == years.end()) {
+        years.push_back(chosen);
+        std::sort(years.rbegin(), years.rend());
+    }
+    for (const int year : years) {
+        m_seasons->addItem(QString::fromStdString(label(CropYear{year}, side)), year);
+    }
+    m_seasons->setCurrentIndex(m_seasons->findData(chosen));
+}
+
+void SeasonPlace::offerSpecies() {
+    const OrchardView& view = *m_book.view();
+    const auto keyOfSpecies = [](SpeciesId id) { return QString::fromStdString(id.uuid.text()); };
+    QString chosen = m_species->currentData().toString();
+    if (!m_speciesChosen) { // follow the tree
+        const auto current = m_book.currentGenotype();
+        const auto species = current ? view.genotypes()[*current].species : std::nullopt;
+        chosen = species ? keyOfSpecies(*species) : chosen;
+    }
+    std::vector<SpeciesId> withBenchmarks;
+    for (const GenotypeEntry& entry : view.genotypes()) {
+        const bool counts = entry.benchmark && !entry.erased && entry.species;
+        if (counts && std::find(withBenchmarks.begin(), withBenchmarks.end(), *entry.species) ==
+                          withBenchmarks.end()) {
+            withBenchmarks.push_back(*entry.species);
+        }
+    }
+    const QSignalBlocker quiet(m_species);
+    m_species->clear();
+    m_species->addItem(tr("all species"), QString());
+    for (const Species& species : view.species()) {
+        if (std::find(withBenchmarks.begin(), withBenchmarks.end(), species.id) !=
+            withBenchmarks.end()) {
+            m_species->addItem(QString::fromStdString(species.name), keyOfSpecies(species.id));
+        }
+    }
+    m_species->setCurrentIndex(std::max(0, m_species->findData(chosen)));
+}
+
+void SeasonPlace::activate(const QString& id) {
+    const auto uuid = Uuid::fromText(id.toStdString());
+    const auto genotype = uuid ? m_book.view()->genotype(GenotypeId(*uuid)) : std::nullopt;
+    if (genotype) {
+        m_book.selectGenotype(*genotype);
+    }
 }
 
 } // namespace pipwright::ui

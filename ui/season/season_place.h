@@ -4,21 +4,23 @@
 
 #include <QWidget>
 
-#include <cstdint>
 #include <memory>
 #include <optional>
 #include <vector>
 
 class QComboBox;
-class QLabel;
+class QTimer;
 
 namespace pipwright::ui {
 
 class ChartPanel;
+class ElidedText;
+class NoticeBar;
 class OpenBook;
 
-/// The place "Season": one crop year by ISO week. The windows of the benchmarks and of the selected
-/// trees as walked, liking by week, and the week's best benchmark as the bar to beat.
+/// The place "Season": when the benchmarks and the selected trees of one crop year were ripe and
+/// how they were liked, week by week. Reads in the background where the book can be read twice;
+/// an answer that is no longer wanted is dropped.
 class SeasonPlace : public QWidget {
     Q_OBJECT
 
@@ -27,37 +29,57 @@ class SeasonPlace : public QWidget {
     ~SeasonPlace() override;
 
     [[nodiscard]] ChartPanel* chart() const { return m_chart; }
-    [[nodiscard]] QComboBox* yearChoice() const { return m_year; }
-    [[nodiscard]] QComboBox* speciesChoice() const { return m_species; }
+    [[nodiscard]] QComboBox* seasons() const { return m_seasons; }
+    [[nodiscard]] QComboBox* species() const { return m_species; }
+    /// The crop year shown; nothing before the first was read.
+    [[nodiscard]] std::optional<int> cropYear() const;
+    /// The trees drawn beside the benchmarks: selected, current and laid beside.
+    [[nodiscard]] std::vector<Index> shownGenotypes() const;
+    /// What is wanted has been read and drawn.
+    [[nodiscard]] bool isSettled() const;
 
   protected:
     void showEvent(QShowEvent* event) override;
 
   private:
     struct Answer {
+        std::optional<std::vector<int>> seasons; ///< when they had to be read
+        SeasonChartRequest request;
+        Result<ChartSpec> chart = ChartSpec{};
+    };
+    struct Question {
+        OrchardView::Pointer view;
+        SeasonChartRequest request;
+        bool readSeasons = false;
+        bool chooseSeason = false; ///< the crop year is for the reader to choose
         std::vector<int> seasons;
-        Result<ChartSpec> chart;
+        Date today;
     };
 
-    void refresh();
-    void refreshIfSeen();
+    static Answer answerTo(const Question& question, const Store& store);
+    void build();
+    void want(bool seasonsToo);
     void read();
-    void take(std::uint64_t question, const Answer& answer);
-    void fillYears(const std::vector<int>& seasons);
-    void fillSpecies();
-    [[nodiscard]] std::vector<Index> chosenGenotypes() const;
-    [[nodiscard]] std::optional<SpeciesId> chosenSpecies() const;
-    [[nodiscard]] SeasonChartRequest request() const;
-    [[nodiscard]] QString yearText(int year) const;
+    void take(int token, const Answer& answer);
+    void offerSeasons(int chosen);
+    void offerSpecies();
+    void activate(const QString& id);
+    [[nodiscard]] Question question() const;
 
     OpenBook& m_book;
-    QComboBox* m_year;
+    QComboBox* m_seasons;
     QComboBox* m_species;
-    QLabel* m_words;
+    ElidedText* m_trees;
+    NoticeBar* m_notice;
     ChartPanel* m_chart;
+    QTimer* m_soon;
+    std::vector<int> m_known;
+    std::optional<int> m_chosen; ///< by the user; else the running season
+    bool m_seasonsStale = true;
     bool m_stale = true;
-    bool m_filling = false;
-    std::uint64_t m_question = 0; ///< counts what was asked, so that late answers are dropped
+    bool m_speciesChosen = false;
+    int m_token = 0;    ///< of the newest question
+    int m_answered = 0; ///< of the newest answer drawn
     std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
 };
 

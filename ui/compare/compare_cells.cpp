@@ -1,0 +1,331 @@
+#include "ui/compare/compare_cells.h"
+
+#include "core/season/iso_week.h"
+#include "ui/compare/compare_words.h"
+#include "ui/widgets/number_text.h"
+#include "ui/widgets/score_mark.h"
+
+#include <QApplication>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QStyle>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace pipwright::ui {
+
+namespace {
+
+constexpr double kAcross = 10; ///< air at the left and right of a cell
+constexpr double kDown = 5;
+constexpr double kDot = 3.5;
+constexpr double kLowestLiking = 1;
+constexpr double kHighestLiking = 9;
+constexpr double kYearLine = 3; ///< height of one thin crop year
+constexpr int kDaysOfAWeek = 7;
+constexpr int kWrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
+
+double drawingHeight(CompareKind kind, bool drawn, std::size_t years) {
+    switch (kind) {
+    case CompareKind::photos:
+        return CompareCells::kPhotoSide;
+    case CompareKind::window:
+        return 44 + kYearLine * static_cast<double>(years);
+    case CompareKind::liking:
+        return 62;
+    case CompareKind::trait:
+        return drawn ? 14 : 0;
+    default:
+        return 0;
+    }
+}
+
+/// Told apart in grey too: blind round, sighted on its corner, unknown square.
+void drawScore(QPainter& painter, const QPointF& at, Sight sight) {
+    switch (sight) {
+    case Sight::blind:
+        painter.drawEllipse(at, kDot, kDot);
+        break;
+    case Sight::sighted: {
+        const double r = kDot + 0.8;
+        painter.drawPolygon(QPolygonF{at + QPointF(0, -r), at + QPointF(r, 0), at + QPointF(0, r),
+                                      at + QPointF(-r, 0)});
+        break;
+    }
+    case Sight::unknown:
+        painter.drawRect(
+            QRectF(at.x() - kDot + 0.5, at.y() - kDot + 0.5, 2 * kDot - 1, 2 * kDot - 1));
+        break;
+    }
+}
+
+double textHeight(const QFont& font, const QString& words, double width) {
+    return words.isEmpty()
+               ? 0
+               : std::ceil(QFontMetricsF(font)
+                               .boundingRect(QRectF(0, 0, width, 10000), kWrapped, words)
+                               .height());
+}
+
+} // namespace
+
+CompareCells::CompareCells(const CompareModel& model, QObject* parent)
+    : QStyledItemDelegate(parent), m_model(model) {}
+
+CompareCells::Parts CompareCells::partsOf(const QModelIndex& index, const QRectF& cell) const {
+    const CompareRow& row = m_model.row(index.row());
+    const CompareCell& shown = m_model.cell(index.row(), index.column());
+    const Theme& theme = currentTheme();
+    const QRectF room = cell.adjusted(kAcross, kDown, -kAcross, -kDown);
+    Parts parts;
+    if (row.kind == CompareKind::section) {
+        parts.height = static_cast<int>(QFontMetricsF(theme.strongFont()).height() + 4 * kDown);
+        return parts;
+    }
+    double height = 0;
+    if (row.kind == CompareKind::head) {
+        const QString second = shown.words.section(QLatin1Char('\n'), 1);
+        height = QFontMetricsF(theme.strongFont()).height() +
+                 textHeight(theme.smallFont(), second, room.width());
+    } else if (row.kind != CompareKind::photos) {
+        height = textHeight(theme.bodyFont(), shown.words, room.width());
+    }
+    parts.words = QRectF(room.left(), room.top(), room.width(), height);
+    const bool has = row.kind != CompareKind::trait ||
+                     traitOf(m_model.compared(index.column()), row.trait) != nullptr;
+    const std::size_t years =
+        index.isValid() ? m_model.compared(index.column()).season.windows.size() : 0;
+    const double drawn = has ? drawingHeight(row.kind, row.drawn, years) : 0;
+    parts.drawing = QRectF(room.left(), parts.words.bottom() + (drawn > 0 && height > 0 ? 3 : 0),
+                           room.width(), drawn);
+    parts.difference =
+        QRectF(room.left(), parts.drawing.bottom() + (shown.difference.isEmpty() ? 0 : 2),
+               room.width(), textHeight(theme.strongFont(), shown.difference, room.width()));
+    parts.height = static_cast<int>(std::ceil(parts.difference.bottom() + kDown - cell.top()));
+    return parts;
+}
+
+int CompareCells::heightOf(const QModelIndex& index, int width) const {
+    return partsOf(index, QRectF(0, 0, width, 0)).height;
+}
+
+QSize CompareCells::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const int width = std::max(120, option.rect.width());
+    return {width, heightOf(index, width)};
+}
+
+void CompareCells::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                         const QModelIndex& index) const {
+    const Theme& theme = themeOf(option.widget);
+    const CompareRow& row = m_model.row(index.row());
+    const QRectF cell = option.rect;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setClipRect(cell);
+    if (row.kind == CompareKind::section) {
+        painter->fillRect(cell, theme.raised);
+        painter->setFont(theme.strongFont());
+        painter->setPen(theme.ink);
+        painter->drawText(cell.adjusted(kAcross, kDown, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+                          row.title);
+        painter->restore();
+        return;
+    }
+    const bool selected = option.state.testFlag(QStyle::State_Selected);
+    painter->fillRect(cell, selected ? theme.wash : theme.surface);
+    const Parts parts = partsOf(index, cell);
+    const CompareCell& shown = m_model.cell(index.row(), index.column());
+    painter->setPen(theme.ink);
+    painter->setFont(theme.bodyFont());
+    if (row.kind == CompareKind::head) {
+        drawHead(*painter, parts.words, shown.words, theme);
+    } else if (row.kind != CompareKind::photos) {
+        painter->drawText(parts.words, kWrapped, shown.words);
+    }
+    if (row.kind == CompareKind::photos) {
+        drawPhotos(*painter, parts.drawing, index.column());
+    } else if (row.kind == CompareKind::window) {
+        drawWindow(*painter, parts.drawing, index.column(), theme);
+    } else if (row.kind == CompareKind::liking) {
+        drawLiking(*painter, parts.drawing, index.column(), theme);
+    } else if (row.kind == CompareKind::trait && row.drawn) {
+        drawTrait(*painter, parts.drawing, index, theme);
+    }
+    painter->setFont(theme.strongFont());
+    painter->setPen(theme.ink);
+    painter->drawText(parts.difference, kWrapped, shown.difference);
+    painter->setRenderHint(QPainter::Antialiasing, false);
+    painter->setPen(theme.line);
+    painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    painter->drawLine(option.rect.topRight(), option.rect.bottomRight());
+    if (option.state.testFlag(QStyle::State_HasFocus)) {
+        painter->setPen(QPen(theme.sky, 2));
+        painter->drawRect(option.rect.adjusted(1, 1, -2, -2));
+    }
+    painter->restore();
+}
+
+void CompareCells::drawHead(QPainter& painter, const QRectF& area, const QString& words,
+                            const Theme& theme) const {
+    painter.setFont(theme.strongFont());
+    const QFontMetricsF metrics(theme.strongFont());
+    const QString name = words.section(QLatin1Char('\n'), 0, 0);
+    painter.drawText(area, Qt::AlignLeft | Qt::AlignTop,
+                     metrics.elidedText(name, Qt::ElideMiddle, area.width()));
+    painter.setFont(theme.smallFont());
+    painter.setPen(theme.secondInk);
+    painter.drawText(area.adjusted(0, metrics.height(), 0, 0), kWrapped,
+                     words.section(QLatin1Char('\n'), 1));
+}
+
+void CompareCells::drawPhotos(QPainter& painter, const QRectF& area, int column) const {
+    double left = area.left();
+    for (const QImage& photo : m_model.photos(column)) {
+        const QSizeF size = QSizeF(photo.size()).scaled(area.size(), Qt::KeepAspectRatio);
+        if (photo.isNull() || left + size.width() > area.right() + 1) {
+            continue;
+        }
+        painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter.drawImage(QRectF(QPointF(left, area.top()), size), photo);
+        left += size.width() + 4;
+    }
+}
+
+void CompareCells::drawWeeks(QPainter& painter, const QRectF& area, const Theme& theme) const {
+    const auto newYear = Date::of(m_model.calendarYear(), 1, 1);
+    if (!newYear) {
+        return;
+    }
+    const double days = m_model.lastDay() - m_model.firstDay();
+    const double perDay = area.width() / days;
+    painter.setFont(theme.smallFont());
+    const QFontMetricsF metrics(theme.smallFont());
+    const double base = area.bottom() - metrics.height() - 5;
+    painter.setPen(QPen(theme.secondInk, 1));
+    painter.drawLine(QPointF(area.left(), base), QPointF(area.right(), base));
+    double free = area.left();
+    for (int day = m_model.firstDay(); day <= m_model.lastDay(); ++day) {
+        const Date date = newYear->plusDays(day - 1);
+        const double x = area.left() + (day - m_model.firstDay()) * perDay;
+        if (firstDay(isoWeekOf(date)) != date) {
+            continue;
+        }
+        const QString week = QString::number(isoWeekOf(date).week);
+        const double half = metrics.horizontalAdvance(week) / 2;
+        const double middle = x + perDay * kDaysOfAWeek / 2;
+        painter.setPen(QPen(theme.secondInk, 1));
+        painter.drawLine(QPointF(x, base), QPointF(x, base + 3));
+        if (middle - half >= free && middle + half <= area.right()) {
+            painter.drawText(QPointF(middle - half, area.bottom() - metrics.descent()), week);
+            free = middle + half + 6;
+        }
+    }
+}
+
+void CompareCells::drawWindow(QPainter& painter, const QRectF& area, int column,
+                              const Theme& theme) const {
+    if (m_model.lastDay() <= m_model.firstDay()) {
+        return;
+    }
+    drawWeeks(painter, area, theme);
+    const ComparedSeason& season = m_model.compared(column).season;
+    const double perDay = area.width() / (m_model.lastDay() - m_model.firstDay());
+    const auto place = [&](int day) {
+        return std::clamp(area.left() + (day - m_model.firstDay()) * perDay, area.left(),
+                          area.right());
+    };
+    double y = area.top() + 3;
+    const QColor leaf = withContrast(theme.leaf, theme.surface, 3.0);
+    for (const ComparedWindow& window : season.windows) {
+        if (window.firstRipe) {
+            const int last = window.over.value_or(window.lastRipe.value_or(*window.firstRipe) + 1);
+            painter.setPen(QPen(leaf, 1.2, window.over ? Qt::SolidLine : Qt::DotLine));
+            painter.drawLine(QPointF(place(*window.firstRipe), y), QPointF(place(last), y));
+        }
+        y += kYearLine;
+    }
+    if (season.usualFirst) {
+        const double left = place(*season.usualFirst);
+        const double right = place(season.usualLast.value_or(*season.usualFirst) + 1);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(leaf);
+        painter.drawRoundedRect(QRectF(left, y + 2, std::max(3.0, right - left), 8), 2, 2);
+    }
+}
+
+void CompareCells::drawLiking(QPainter& painter, const QRectF& area, int column,
+                              const Theme& theme) const {
+    const ComparedGenotype& shown = m_model.compared(column);
+    const QRectF room = area.adjusted(6, 0, -6, 0);
+    const auto place = [&room](double liking) {
+        return room.left() +
+               (liking - kLowestLiking) / (kHighestLiking - kLowestLiking) * room.width();
+    };
+    painter.setFont(theme.smallFont());
+    const QFontMetricsF metrics(theme.smallFont());
+    const double base = area.bottom() - metrics.height() - 4;
+    for (int mark = 1; mark <= 9; ++mark) {
+        painter.setPen(QPen(theme.line, 1));
+        painter.drawLine(QPointF(place(mark), area.top()), QPointF(place(mark), base));
+        if (mark % 2 == 1) {
+            const QString word = QString::number(mark);
+            painter.setPen(theme.secondInk);
+            painter.drawText(QPointF(place(mark) - metrics.horizontalAdvance(word) / 2,
+                                     area.bottom() - metrics.descent()),
+                             word);
+        }
+    }
+    painter.setPen(QPen(theme.secondInk, 1));
+    painter.drawLine(QPointF(room.left(), base), QPointF(room.right(), base));
+    std::map<double, int> stacked;
+    for (const ComparedScore& score : shown.scores) {
+        ++stacked[score.liking];
+    }
+    int highest = 1;
+    for (const auto& [liking, count] : stacked) {
+        highest = std::max(highest, count);
+    }
+    // Equal scores stand on one another, closer the more there are.
+    const double step = std::min(2 * kDot + 1, (base - area.top() - 2 * kDot) / highest);
+    const QColor fair = withContrast(theme.leaf, theme.surface, 3.0);
+    const QColor unfair = withContrast(theme.secondInk, theme.surface, 3.0);
+    stacked.clear();
+    for (const ComparedScore& score : shown.scores) {
+        const int level = stacked[score.liking]++;
+        painter.setPen(QPen(score.fair ? fair : unfair, 1.2));
+        painter.setBrush(score.fair ? QBrush(fair) : QBrush(theme.surface));
+        drawScore(painter, {place(score.liking), base - kDot - 1 - level * step}, score.sight);
+    }
+    if (shown.fairLiking) {
+        const ComparedTrait& mean = *shown.fairLiking;
+        const double error = mean.standardError.value_or(0);
+        painter.setPen(QPen(withContrast(theme.russet, theme.surface, 3.0), 2.5));
+        const double left = place(std::max(kLowestLiking, mean.mean - error));
+        const double right = place(std::min(kHighestLiking, mean.mean + error));
+        painter.drawLine(QPointF(left, base + 1), QPointF(right, base + 1));
+        painter.drawLine(QPointF(place(mean.mean), base - 3), QPointF(place(mean.mean), base + 5));
+    }
+}
+
+void CompareCells::drawTrait(QPainter& painter, const QRectF& area, const QModelIndex& index,
+                             const Theme& theme) const {
+    const CompareRow& row = m_model.row(index.row());
+    const ComparedTrait* one = traitOf(m_model.compared(index.column()), row.trait);
+    if (one == nullptr) {
+        return;
+    }
+    IntervalDot dot;
+    dot.value = one->mean;
+    dot.scaleLow = row.low;
+    dot.scaleHigh = row.high;
+    dot.uncertain = !one->standardError;
+    if (one->count > 1) {
+        dot.low = one->lowest;
+        dot.high = one->highest;
+    }
+    drawIntervalDot(painter, area, dot, theme);
+}
+
+} // namespace pipwright::ui

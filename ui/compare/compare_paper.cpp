@@ -1,0 +1,63 @@
+#include "ui/compare/compare_paper.h"
+
+#include "ui/print/print_words.h"
+
+#include <QCoreApplication>
+
+namespace pipwright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(pipwright::ui::ComparePaper)
+};
+
+constexpr int kMostOnUpright = 4; ///< more trees than this lie across the paper
+
+} // namespace
+
+PrintedTable comparedOnPaper(const CompareModel& model, Date today, const QString& bookName) {
+    PrintedTable table;
+    table.title = Words::tr("Trees side by side").toStdString();
+    table.subtitle = Words::tr("%1, as the book stood on %2")
+                         .arg(bookName.isEmpty() ? Words::tr("book not named") : bookName,
+                              QString::fromStdString(today.iso()))
+                         .toStdString();
+    table.words = translatedPaperWords();
+    if (model.columnCount() > kMostOnUpright) {
+        table.paper = table.paper.turned();
+    }
+    table.columns.push_back({{}, 1.0, Align::left});
+    for (int column = 0; column < model.columnCount(); ++column) {
+        table.columns.push_back(
+            {model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toStdString(),
+             1.3, Align::left});
+    }
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const CompareRow& shown = model.row(row);
+        PrintedRow printed;
+        printed.isSection = shown.kind == CompareKind::section;
+        printed.cells.push_back(shown.title.toStdString());
+        for (int column = 0; column < model.columnCount() && !printed.isSection; ++column) {
+            const CompareCell& cell = model.cell(row, column);
+            QString words = shown.kind == CompareKind::head
+                                ? cell.words.section(QLatin1Char('\n'), 1)
+                                : cell.words;
+            if (!cell.difference.isEmpty()) {
+                words += QLatin1Char('\n') + cell.difference;
+            }
+            printed.cells.push_back(words.toStdString());
+        }
+        if (shown.kind != CompareKind::photos) {
+            table.rows.push_back(std::move(printed));
+        }
+    }
+    table.notes.push_back(
+        Words::tr("▲ ▼: the mean differs from that of the first tree by more than two standard "
+                  "errors of the difference (three values or more on both sides), as eaten, not "
+                  "yet adjusted for taster and condition. ± is one standard error.")
+            .toStdString());
+    return table;
+}
+
+} // namespace pipwright::ui

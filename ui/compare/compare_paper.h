@@ -1,0 +1,12 @@
+#pragma once
+
+#include "core/exchange/print/table_page.h"
+#include "ui/compare/compare_model.h"
+
+namespace pipwright::ui {
+
+/// The comparison as a table for paper: what is compared down, the trees across, the same words as
+/// on screen, with what the marks mean below.
+PrintedTable comparedOnPaper(const CompareModel& model, Date today, const QString& bookName);
+
+} // namespace pipwright::ui

@@ -1,0 +1,256 @@
+#include "ui/compare/compare_words.h"
+
+#include "core/season/crop_season.h"
+#include "core/season/iso_week.h"
+#include "ui/book/orchard_words.h"
+#include "ui/widgets/number_text.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+
+namespace pipwright::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(pipwright::ui::Compare)
+};
+
+QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+
+/// A day of the crop year on the calendar of its latest year: "14 Aug".
+QString dayOfYearWords(int cropYear, int day) {
+    const auto newYear = Date::of(cropYear, 1, 1);
+    if (!newYear) {
+        return {};
+    }
+    const Date date = newYear->plusDays(day - 1);
+    return Words::tr("%1 %2", "day and month")
+        .arg(date.day())
+        .arg(monthText(static_cast<int>(date.month())));
+}
+
+QString meanWords(const ComparedTrait& mean, int decimals, const QString& unit) {
+    return doubtText(mean.mean, mean.standardError, decimals, unit);
+}
+
+QString groundWords(const ScoreGround& ground, bool fair) {
+    const QString scores = fair ? Words::tr("%n fair score(s)", nullptr, ground.scores)
+                                : Words::tr("%n score(s), none fair", nullptr, ground.scores);
+    return QStringLiteral("%1, %2, %3")
+        .arg(scores, Words::tr("%n taster(s)", nullptr, ground.tasters),
+             Words::tr("%n crop year(s)", nullptr, ground.cropYears));
+}
+
+int decimalsFor(double value) {
+    return std::abs(value) >= 20 ? 0 : 1;
+}
+
+QString stateName(const OrchardView& view, TraitId trait, std::int64_t rank) {
+    for (const TraitState* state : view.statesOf(trait)) {
+        if (state->rank == rank) {
+            return text(state->name);
+        }
+    }
+    return QString::number(rank);
+}
+
+/// States as often as they were seen: "yellow (3), green (1)".
+QString countedStates(const OrchardView& view, const ComparedTrait& compared) {
+    std::vector<std::pair<std::int64_t, int>> seen(compared.states.begin(), compared.states.end());
+    std::stable_sort(seen.begin(), seen.end(),
+                     [](const auto& a, const auto& b) { return a.second > b.second; });
+    QStringList parts;
+    for (const auto& [rank, times] : seen) {
+        parts << QStringLiteral("%1 (%2)").arg(stateName(view, compared.trait, rank)).arg(times);
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QString ordinalWords(const OrchardView& view, const ComparedTrait& compared) {
+    const auto nearest = static_cast<std::int64_t>(std::lround(compared.mean));
+    const QString mean = QStringLiteral("%1: %2").arg(stateName(view, compared.trait, nearest),
+                                                      meanWords(compared, 1, {}));
+    const QString low =
+        stateName(view, compared.trait, static_cast<std::int64_t>(std::lround(compared.lowest)));
+    const QString high =
+        stateName(view, compared.trait, static_cast<std::int64_t>(std::lround(compared.highest)));
+    if (low == high) {
+        return Words::tr("%1 (n = %2)").arg(mean).arg(compared.count);
+    }
+    return Words::tr("%1 (%2 to %3, n = %4)").arg(mean, low, high).arg(compared.count);
+}
+
+} // namespace
+
+QString headWords(const OrchardView& view, const ComparedGenotype& column) {
+    const GenotypeEntry& entry = view.genotypes()[column.genotype];
+    QStringList parts;
+    if (!entry.name.empty() && entry.code != entry.name) {
+        parts << text(entry.code);
+    }
+    if (entry.benchmark) {
+        parts << Words::tr("benchmark");
+    }
+    if (entry.stage != Stage::unknown) {
+        parts << (entry.stageSince ? Words::tr("%1 since %2")
+                                         .arg(stageWord(entry.stage), dateText(*entry.stageSince))
+                                   : stageWord(entry.stage));
+    }
+    if (column.plant) {
+        const QString place = text(view.placeText(*column.plant, false));
+        if (!place.isEmpty()) {
+            parts << Words::tr("stands at %1").arg(place);
+        }
+    }
+    return text(entry.called()) + QLatin1Char('\n') + parts.join(QStringLiteral(" · "));
+}
+
+QString pedigreeWords(const OrchardView& view, const ComparedGenotype& column) {
+    const QString parents = text(view.crossText(column.genotype));
+    const QString purdy = text(column.purdy);
+    if (parents.isEmpty() || parents == QStringLiteral("? x ?")) {
+        return Words::tr("parents not known");
+    }
+    return purdy.isEmpty() || purdy == parents ? parents : parents + QLatin1Char('\n') + purdy;
+}
+
+QString windowWords(const ComparedGenotype& column) {
+    const ComparedSeason& season = column.season;
+    const auto ripe = std::count_if(season.windows.begin(), season.windows.end(),
+                                    [](const auto& one) { return one.firstRipe.has_value(); });
+    if (ripe == 0 || !season.usualFirst) {
+        return season.windows.empty()
+                   ? Words::tr("never walked: a walk mark (W) at the tree starts it")
+                   : Words::tr("never yet seen ripe");
+    }
+    const int year = season.windows.back().cropYear;
+    const QString first = dayOfYearWords(year, *season.usualFirst);
+    const QString last = dayOfYearWords(year, season.usualLast.value_or(*season.usualFirst));
+    QString words = first == last ? Words::tr("ripe about %1").arg(first)
+                                  : Words::tr("usually ripe %1 to %2").arg(first, last);
+    if (season.usualWeek) {
+        words += Words::tr(", from week %1").arg(*season.usualWeek);
+    }
+    words += Words::tr(" (%n crop year(s))", nullptr, static_cast<int>(ripe));
+    return words;
+}
+
+QString likingWords(const ComparedGenotype& column) {
+    if (column.fairLiking) {
+        return QStringLiteral("%1 (%2)").arg(meanWords(*column.fairLiking, 1, {}),
+                                             groundWords(column.fairGround, true));
+    }
+    if (column.anyLiking) {
+        return Words::tr("no fair score yet; %1 from %2")
+            .arg(meanWords(*column.anyLiking, 1, {}), groundWords(column.anyGround, false));
+    }
+    return Words::tr("not tasted yet");
+}
+
+QString traitWords(const OrchardView& view, const ComparedTrait& compared) {
+    const Trait* trait = view.trait(compared.trait);
+    if (trait == nullptr) {
+        return {};
+    }
+    if (trait->scale == ScaleKind::nominal) {
+        return countedStates(view, compared);
+    }
+    if (!compared.states.empty()) {
+        return ordinalWords(view, compared);
+    }
+    const int decimals = decimalsFor(compared.mean);
+    const QString mean = meanWords(compared, decimals, text(trait->unit));
+    if (compared.count == 1) {
+        return Words::tr("%1 (n = 1)").arg(mean);
+    }
+    return Words::tr("%1 (%2 to %3, n = %4)")
+        .arg(mean, numberText(compared.lowest, decimals), numberText(compared.highest, decimals))
+        .arg(compared.count);
+}
+
+QString evidenceWords(const ComparedGenotype& column) {
+    const GenotypeFacts& facts = column.facts;
+    if (facts.lots == 0) {
+        return Words::tr("no lot tasted");
+    }
+    const QStringList parts = {
+        Words::tr("%1 fair of %n lot(s)", nullptr, facts.lots).arg(facts.fairLots),
+        Words::tr("%n crop year(s)", nullptr, column.anyGround.cropYears),
+        Words::tr("%n sitting(s)", nullptr, column.anyGround.sittings),
+        Words::tr("%n taster(s)", nullptr, column.anyGround.tasters)};
+    return parts.join(QStringLiteral(", "));
+}
+
+QString saidWords(const ComparedGenotype& column) {
+    QStringList parts;
+    for (const SaidWords& one : column.said) {
+        parts << (one.times > 1 ? QStringLiteral("%1 (%2)").arg(text(one.words)).arg(one.times)
+                                : text(one.words));
+    }
+    return parts.isEmpty() ? QStringLiteral("–") : parts.join(QStringLiteral(", "));
+}
+
+QString differenceWords(const std::optional<MeanDifference>& difference, const QString& unit,
+                        const QString& reference) {
+    if (!difference || !difference->beyondDoubt) {
+        return {};
+    }
+    const double size = std::abs(difference->difference);
+    const QString amount = doubtText(size, difference->standardError, decimalsFor(size), unit);
+    return difference->difference > 0 ? Words::tr("▲ %1 above %2").arg(amount, reference)
+                                      : Words::tr("▼ %1 below %2").arg(amount, reference);
+}
+
+QString traitTitle(const Trait& trait) {
+    const QString name =
+        trait.unit.empty()
+            ? text(trait.name)
+            : Words::tr("%1, %2", "trait, unit").arg(text(trait.name), text(trait.unit));
+    switch (trait.direction) {
+    case Direction::higherIsBetter:
+        return Words::tr("%1 (more is better)").arg(name);
+    case Direction::lowerIsBetter:
+        return Words::tr("%1 (less is better)").arg(name);
+    default:
+        return name;
+    }
+}
+
+QString topicTitle(const std::string& topic) {
+    if (topic == "fruit") {
+        return Words::tr("Fruit");
+    }
+    if (topic == "taste") {
+        return Words::tr("In the mouth");
+    }
+    if (topic == "disease") {
+        return Words::tr("Disease");
+    }
+    if (topic == "tree") {
+        return Words::tr("Tree");
+    }
+    return topic.empty() ? Words::tr("Other traits") : text(topic);
+}
+
+QString legendWords() {
+    return Words::tr(
+        "Filled: fair score. Open: not fair or unclear. Circle: tasted blind. Diamond: "
+        "sighted. Square: not known. ▲ ▼: the mean differs from that of the first "
+        "column by more than two standard errors of the difference (three values or "
+        "more on both sides), as eaten, not yet adjusted for taster and condition. "
+        "± is one standard error.");
+}
+
+const ComparedTrait* traitOf(const ComparedGenotype& column, TraitId trait) {
+    const auto found = std::find_if(column.traits.begin(), column.traits.end(),
+                                    [&trait](const auto& one) { return one.trait == trait; });
+    return found == column.traits.end() ? nullptr : &*found;
+}
+
+} // namespace pipwright::ui
