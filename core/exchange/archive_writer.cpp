@@ -231,8 +231,9 @@ class ArchiveWriting {
             }
             const auto type = photoTypeOf(*bytes);
             const std::string ending(type ? type->ending : std::string_view{});
-            auto file =
-                ArchiveFile::create(m_folder, std::string(kPhotoFolder) + "/" + hash + ending);
+            std::string name = std::string(kPhotoFolder) + "/";
+            name.append(hash).append(ending);
+            auto file = ArchiveFile::create(m_folder, name);
             if (!file) {
                 return file.problem();
             }

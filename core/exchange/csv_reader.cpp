@@ -101,7 +101,7 @@ Result<bool> CsvReader::readRecord() {
         const bool quoted = available(at) && data()[at] == '"';
         auto stop = quoted ? quotedCell(at) : plainCell(at);
         if (!stop) {
-            const Problem problem = stop.problem();
+            const Problem& problem = stop.problem();
             passOverLine(at);
             return problem;
         }
