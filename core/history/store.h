@@ -131,7 +131,7 @@ class Store {
     virtual std::optional<Date> workedOn() const = 0;
     virtual Outcome setWorkedOn(Date day) = 0;
     /// Keeps the picture's bytes beside the book, under their hash. The Photo record is a change
-    /// of its own.
+    /// of its own. May also be called while a load is going on.
     virtual Result<PhotoFile> addPhoto(std::string_view bytes) = 0;
     virtual Result<std::string> photoBytes(const std::string& sha256) const = 0;
 

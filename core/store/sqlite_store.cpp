@@ -389,7 +389,9 @@ Outcome SqliteStore::setWorkedOn(Date day) {
 }
 
 Result<PhotoFile> SqliteStore::addPhoto(std::string_view bytes) {
-    if (auto outcome = checkMayWrite(); !outcome) {
+    // Pictures lie beside the file, so they may come while it is being filled: then none is
+    // missing once it is full.
+    if (auto outcome = checkMayWrite(); !outcome && !m_loading) {
         return outcome.problem();
     }
     const auto type = photoTypeOf(bytes);
