@@ -113,16 +113,16 @@ BiteForm::BiteForm(OpenBook& book, QWidget* parent)
 
 void BiteForm::fillChips() {
     m_origin->setChips({chipOf(Origin::pickedRipe, originWord(Origin::pickedRipe), "p"),
-                        chipOf(Origin::pickedEarly, originWord(Origin::pickedEarly), "e"),
-                        chipOf(Origin::shaken, originWord(Origin::shaken), "s"),
-                        chipOf(Origin::droppedToday, originWord(Origin::droppedToday), "d"),
-                        chipOf(Origin::onGroundLonger, originWord(Origin::onGroundLonger), "g"),
+                        chipOf(Origin::pickedEarly, tr("early", "picked"), "e"),
+                        chipOf(Origin::shaken, tr("shaken"), "s"),
+                        chipOf(Origin::droppedToday, tr("dropped today"), "d"),
+                        chipOf(Origin::onGroundLonger, tr("on the ground"), "g"),
                         chipOf(Origin::unknown, originWord(Origin::unknown), "?")});
     m_soundness->setChips({chipOf(Soundness::sound, soundnessWord(Soundness::sound), "s"),
-                           chipOf(Soundness::insect, soundnessWord(Soundness::insect), "i"),
+                           chipOf(Soundness::insect, tr("insect"), "i"),
                            chipOf(Soundness::bird, soundnessWord(Soundness::bird), "p"),
                            chipOf(Soundness::split, soundnessWord(Soundness::split), "x"),
-                           chipOf(Soundness::rot, soundnessWord(Soundness::rot), "r"),
+                           chipOf(Soundness::rot, tr("rot"), "r"),
                            chipOf(Soundness::unknown, soundnessWord(Soundness::unknown), "?")});
     std::vector<Chip> ripeness;
     static constexpr std::array kLetters = {"?", "1", "2", "3", "4", "5", "6", "7"};

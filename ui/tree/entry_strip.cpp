@@ -50,7 +50,10 @@ EntryStrip::EntryStrip(OpenBook& book, QWidget* parent)
     buttons->addStretch(1);
     layout->addLayout(buttons);
     setAccessibleName(tr("New entry"));
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    // Chips and cautions wrap: the height follows from the width.
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     connect(m_save, &QPushButton::clicked, this, &EntryStrip::save);
     connect(m_leave, &QPushButton::clicked, this, &EntryStrip::leave);
     hide();

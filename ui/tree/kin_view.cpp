@@ -44,7 +44,7 @@ KinView::KinView(QWidget* parent)
       m_purdy(new FlowText({}, FlowText::Weight::body, this)),
       m_inbreeding(new FlowText({}, FlowText::Weight::small, this)), m_lists(new QVBoxLayout) {
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 0, 8, 4);
+    layout->setContentsMargins(24, 0, 12, 4);
     layout->setSpacing(4);
     layout->addWidget(m_ancestry);
     layout->addWidget(m_purdy);

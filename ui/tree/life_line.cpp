@@ -18,7 +18,7 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kGutter = 62;
+constexpr int kGutter = 68;
 constexpr int kRight = 12;
 constexpr int kAxisHeight = 18;
 constexpr int kLaneHeight = 62;
@@ -301,7 +301,7 @@ void LifeDrawing::paintLane(QPainter& painter, std::size_t lane) const {
     painter.setFont(theme.smallFont());
     painter.setPen(theme.secondInk);
     if (!one.cropLoad.isEmpty()) {
-        painter.drawText(QRectF(4, room.top() + 22, kGutter - 6, 30),
+        painter.drawText(QRectF(4, room.top() + 22, kGutter - 20, 30),
                          Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
                          tr("crop %1").arg(one.cropLoad));
     }

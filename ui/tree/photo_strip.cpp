@@ -122,7 +122,7 @@ PhotoStrip::PhotoStrip(const OpenBook& book, QWidget* parent)
     : QWidget(parent), m_book(book), m_row(new QWidget(this)), m_picture(new LargePicture(this)),
       m_caption(new FlowText({}, FlowText::Weight::second, this)) {
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 0, 8, 4);
+    layout->setContentsMargins(24, 0, 12, 4);
     layout->setSpacing(4);
     m_row->setLayout(new FlowLayout(nullptr, 6));
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);

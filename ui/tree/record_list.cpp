@@ -47,13 +47,15 @@ class RecordRow : public QWidget {
         : QWidget(list), m_list(list), m_voidings(words.voidings) {
         setFocusPolicy(Qt::StrongFocus);
         setAccessibleName(words.heading + QStringLiteral(". ") +
-                          words.lines.join(QStringLiteral(". ")));
+                          (words.quiet + words.lines).join(QStringLiteral(". ")));
         auto* layout = new QVBoxLayout(this);
-        layout->setContentsMargins(8, 5, 4, 5);
+        layout->setContentsMargins(8, 4, 4, 5);
         layout->setSpacing(1);
         auto* top = new QHBoxLayout;
         top->setSpacing(8);
-        auto* heading = new FlowText(words.heading, FlowText::Weight::strong, this);
+        const bool alone = words.lines.isEmpty() && words.quiet.isEmpty();
+        auto* heading = new FlowText(
+            words.heading, alone ? FlowText::Weight::body : FlowText::Weight::strong, this);
         heading->setFocusPolicy(Qt::NoFocus);
         top->addWidget(heading, 1);
         if (words.dot) {
@@ -63,11 +65,8 @@ class RecordRow : public QWidget {
             top->addWidget(makeButton(), 0, Qt::AlignTop);
         }
         layout->addLayout(top);
-        for (const QString& line : words.lines) {
-            auto* text = new FlowText(line, FlowText::Weight::body, this);
-            text->setFocusPolicy(Qt::NoFocus);
-            layout->addWidget(text);
-        }
+        addLines(words.quiet, FlowText::Weight::second);
+        addLines(words.lines, FlowText::Weight::body);
     }
 
   protected:
@@ -97,6 +96,13 @@ class RecordRow : public QWidget {
     }
 
   private:
+    void addLines(const QStringList& lines, FlowText::Weight weight) {
+        for (const QString& line : lines) {
+            auto* text = new FlowText(line, weight, this);
+            text->setFocusPolicy(Qt::NoFocus);
+            layout()->addWidget(text);
+        }
+    }
     QToolButton* makeButton() {
         auto* more = new QToolButton(this);
         more->setText(QStringLiteral("⋯"));
@@ -126,7 +132,7 @@ class RecordRow : public QWidget {
 
 RecordList::RecordList(const QString& nothingYet, QWidget* parent)
     : QWidget(parent), m_nothingYet(nothingYet), m_layout(new QVBoxLayout(this)) {
-    m_layout->setContentsMargins(12, 0, 0, 4);
+    m_layout->setContentsMargins(16, 0, 4, 4);
     m_layout->setSpacing(0);
 }
 
@@ -149,7 +155,9 @@ void RecordList::fill(std::size_t most) {
         delete item;
     }
     if (m_records.empty()) {
-        m_layout->addWidget(new FlowText(m_nothingYet, FlowText::Weight::second, this));
+        auto* nothing = new FlowText(m_nothingYet, FlowText::Weight::second, this);
+        nothing->setContentsMargins(8, 0, 8, 0);
+        m_layout->addWidget(nothing);
         return;
     }
     const std::size_t shown = std::min(most, m_records.size());

@@ -26,7 +26,8 @@ struct Voiding {
 /// What a record says, ready to be read.
 struct RecordWords {
     QString heading;
-    QStringList lines;
+    QStringList quiet{}; ///< in weaker ink: how it came about
+    QStringList lines{};
     std::optional<IntervalDot> dot{};
     std::vector<Voiding> voidings{};
 };

@@ -34,7 +34,7 @@ class SectionHeader : public QToolButton {
             painter.fillRect(rect().adjusted(0, 1, 0, 0), theme.wash);
         }
         const double middle = height() / 2.0 + 0.5;
-        const QPointF at(7, middle);
+        const QPointF at(13, middle);
         painter.setPen(QPen(theme.secondInk, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         if (isChecked()) {
             painter.drawPolyline(
@@ -45,7 +45,7 @@ class SectionHeader : public QToolButton {
         }
         painter.setFont(theme.strongFont());
         painter.setPen(theme.ink);
-        const QRect room = rect().adjusted(20, 1, -4, 0);
+        const QRect room = rect().adjusted(24, 1, -8, 0);
         painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, text());
         const int used = painter.fontMetrics().horizontalAdvance(text()) + theme.space;
         painter.setFont(theme.smallFont());

@@ -12,6 +12,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 namespace pipwright::ui {
@@ -154,7 +155,7 @@ QString stageLine(const TreeFacts& facts) {
 } // namespace
 
 TreeHead::TreeHead(QWidget* parent)
-    : QWidget(parent), m_code(new FlowText({}, FlowText::Weight::heading, this)),
+    : QWidget(parent), m_code(new ElidedText(this)),
       m_name(new FlowText({}, FlowText::Weight::second, this)),
       m_identityButton(new QToolButton(this)), m_lines(new QVBoxLayout) {
     auto* layout = new QVBoxLayout(this);
@@ -163,11 +164,12 @@ TreeHead::TreeHead(QWidget* parent)
     auto* top = new QHBoxLayout;
     top->addWidget(m_code, 1);
     top->addWidget(m_identityButton, 0, Qt::AlignTop);
+    m_code->setFont(themeOf(this).headingFont());
     layout->addLayout(top);
     layout->addWidget(m_name);
     layout->addLayout(m_lines);
     m_lines->setSpacing(2);
-    m_identityButton->setText(tr("Who is it?"));
+    m_identityButton->setText(tr("Who is it?") + QStringLiteral("   "));
     m_identityButton->setAccessibleName(tr("Who this tree is: confirm or put right"));
     m_identityButton->setToolTip(tr("Confirm who this tree is, or put it right"));
     m_identityButton->setPopupMode(QToolButton::InstantPopup);
@@ -285,6 +287,13 @@ void TreeHead::addPlants(const TreeFacts& facts) {
     for (const Index plant : others) {
         const PlantEntry& entry = facts.view->plants()[plant];
         QString where = QString::fromStdString(facts.view->placeText(plant, false));
+        const auto whole =
+            std::find_if(facts.life.plantsOfGenotype.begin(), facts.life.plantsOfGenotype.end(),
+                         [&entry](const Plant& one) { return one.id == entry.id; });
+        if (whole != facts.life.plantsOfGenotype.end() && whole->kind == PlantKind::limb) {
+            where += whole->limbBearing ? tr(" limb at %1°").arg(numberText(*whole->limbBearing, 0))
+                                        : tr(" limb");
+        }
         if (where.isEmpty()) {
             where = plantKindWord(entry.kind);
         }

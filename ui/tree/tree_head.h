@@ -13,6 +13,7 @@ class QVBoxLayout;
 
 namespace pipwright::ui {
 
+class ElidedText;
 class FlowText;
 struct TreeFacts;
 
@@ -54,7 +55,7 @@ class TreeHead : public QWidget {
     void addPlants(const TreeFacts& facts);
     void clearLines();
 
-    FlowText* m_code;
+    ElidedText* m_code;
     FlowText* m_name;
     QToolButton* m_identityButton;
     QVBoxLayout* m_lines;

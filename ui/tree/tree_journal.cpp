@@ -94,10 +94,12 @@ TreeJournal::TreeJournal(const OpenBook& book, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     auto* row = new QVBoxLayout;
-    row->setContentsMargins(20, 0, 8, 0);
+    row->setContentsMargins(24, 0, 12, 0);
     row->addWidget(m_fields);
     layout->addLayout(row);
     layout->addWidget(m_list);
+    m_fields->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_fields->setMinimumContentsLength(10);
     m_fields->setAccessibleName(tr("Whose history: everything, or one field"));
     connect(m_fields, &QComboBox::currentIndexChanged, this, &TreeJournal::fillList);
 }

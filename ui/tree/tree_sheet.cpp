@@ -26,6 +26,15 @@ namespace {
 constexpr int kNarrowest = 360;
 constexpr int kWidest = 480;
 
+/// Takes whatever width the sheet has, so that a name of two hundred letters widens nothing.
+class SheetColumn : public QWidget {
+  public:
+    using QWidget::QWidget;
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        return {0, QWidget::minimumSizeHint().height()};
+    }
+};
+
 } // namespace
 
 TreeSheet::TreeSheet(OpenBook& book, QWidget* parent)
@@ -66,10 +75,11 @@ void TreeSheet::build() {
     layout->setSpacing(0);
     layout->addWidget(m_strip);
     layout->addWidget(m_pages, 1);
-    auto* content = new QWidget;
+    auto* content = new SheetColumn;
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 0, 12);
     column->setSpacing(6);
+    column->setSizeConstraint(QLayout::SetNoConstraint);
     column->addWidget(m_head);
     column->addWidget(new SheetSection(tr("Ancestry"), m_kin));
     column->addWidget(new SheetSection(tr("Life by crop year"), m_life));

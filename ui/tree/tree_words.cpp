@@ -59,7 +59,8 @@ RecordWords wordsOf(const OrchardView& view, const TastedLot& tasted) {
     if (!tasted.tasting.title.empty()) {
         words.heading += QStringLiteral(" · ") + QString::fromStdString(tasted.tasting.title);
     }
-    words.lines << conditionWords(tasted.lot) << fairnessWords(tasted.fairness);
+    words.quiet << conditionWords(tasted.lot) + QStringLiteral("; ") +
+                       fairnessWords(tasted.fairness);
     for (const Score& score : tasted.scores) {
         words.lines << scoreLine(view, score);
         words.voidings.push_back(voidingOf(
@@ -79,10 +80,14 @@ Dated datedOf(const OrchardView& view, const Observation& one) {
     const QString name =
         trait != nullptr ? QString::fromStdString(trait->name) : TreeWords::tr("observation");
     RecordWords words;
+    const QString who =
+        one.person ? QStringLiteral(" · ") + personWords(view, one.person) : QString();
     words.heading = dayWords(one) + QStringLiteral(" · ") + name;
-    words.lines << valueWords(view, one);
-    if (one.person) {
-        words.lines.last() += QStringLiteral(" · ") + personWords(view, one.person);
+    if (one.words.empty()) {
+        words.heading += QStringLiteral(": ") + valueWords(view, one) + who;
+    } else {
+        words.heading += who;
+        words.lines << valueWords(view, one);
     }
     words.voidings.push_back(
         voidingOf(one, TreeWords::tr("the %1 of %2").arg(name, dayWords(one))));
@@ -92,11 +97,11 @@ Dated datedOf(const OrchardView& view, const Observation& one) {
 Dated datedOf(const OrchardView& view, const Decision& one) {
     RecordWords words;
     words.heading = TreeWords::tr("%1 · decided: %2").arg(dateText(one.date), stageWord(one.stage));
+    if (one.person) {
+        words.heading += QStringLiteral(" · ") + personWords(view, one.person);
+    }
     if (!one.reason.empty()) {
         words.lines << QString::fromStdString(one.reason);
-    }
-    if (one.person) {
-        words.lines << personWords(view, one.person);
     }
     words.voidings.push_back(
         voidingOf(one, TreeWords::tr("the decision of %1").arg(dateText(one.date))));

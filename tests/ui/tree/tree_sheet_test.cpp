@@ -126,8 +126,8 @@ TEST_F(Sheet, ListsTastingsNewestFirst) {
     const auto& records = m_sheet->tastings()->records();
     ASSERT_EQ(records.size(), 2U);
     EXPECT_TRUE(records[0].heading.contains(QStringLiteral("20 Aug 2025")));
-    EXPECT_TRUE(records[0].lines.join(QLatin1Char(' ')).contains(QStringLiteral("late prime")));
-    EXPECT_TRUE(records[1].lines.contains(QStringLiteral("fair")));
+    EXPECT_TRUE(records[0].quiet.first().contains(QStringLiteral("late prime; not fair: fallen")));
+    EXPECT_TRUE(records[1].quiet.first().endsWith(QStringLiteral("; fair")));
     EXPECT_TRUE(records[1]
                     .lines.join(QLatin1Char(' '))
                     .contains(QStringLiteral("Mara Thorne 7.5, taste again: crisp")));
@@ -245,6 +245,20 @@ TEST_F(Sheet, SaysWhatWouldFillItWithoutATree) {
     EXPECT_FALSE(m_sheet->facts());
     m_sheet->begin(EntryKind::note);
     EXPECT_TRUE(m_sheet->strip()->isVisible());
+}
+
+TEST_F(Sheet, KeepsItsWidthWhateverATreeIsCalled) {
+    const auto genotype = *m_book->store().get(*m_first.genotype);
+    Genotype after = *genotype;
+    after.code = std::string(200, 'W');
+    ChangeSet set;
+    set.sentence = "A long code";
+    set.edit(*genotype, after);
+    ASSERT_TRUE(m_book->apply(set));
+    m_sheet->journalSection()->setFolded(false);
+    QCoreApplication::processEvents();
+    EXPECT_LE(m_sheet->head()->width(), m_sheet->width());
+    EXPECT_EQ(m_sheet->head()->lines().first().size(), 200);
 }
 
 TEST_F(Sheet, NamesEverythingThatTakesTheFocus) {
