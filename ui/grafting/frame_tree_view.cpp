@@ -133,9 +133,11 @@ void FrameTreeView::drawFromAbove(QPainter& painter) const {
         drawLimb(painter, limb, centre(), endFromAbove(limb), false);
         painter.setFont(theme.smallFont());
         painter.setPen(theme.ink);
+        // Beside the limb, clear of its line.
         const QPointF out = endFromAbove(limb) - centre();
-        const QPointF at = centre() + out * (1 - 18 / std::hypot(out.x(), out.y()));
-        painter.drawText(QRectF(at.x() + 2, at.y() - 16, 24, 16), Qt::AlignLeft | Qt::AlignVCenter,
+        const QPointF aside = QPointF(-out.y(), out.x()) / std::hypot(out.x(), out.y()) * 11;
+        const QPointF at = centre() + out * 0.7 + aside;
+        painter.drawText(QRectF(at.x() - 12, at.y() - 9, 24, 18), Qt::AlignCenter,
                          QString::number(limb + 1));
     }
     painter.setPen(QPen(theme.ink, 1));

@@ -24,7 +24,7 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kWidestColumn = 260;
+constexpr int kWidestColumn = 200;
 
 /// The state of a wish is chosen from its words.
 class StateCells : public PaddedCells {
@@ -93,8 +93,9 @@ void GraftingPlace::build() {
     m_notice->hide();
     auto* caution = new FlowText(
         tr("Cut away from yourself and keep the other thumb guarded. Wipe knife and saw with 70 % "
-           "alcohol between trees, so that fire blight and canker do not travel along. A ladder "
-           "stands on firm ground, never use it alone. Wood carries viruses that do not show: one "
+           "alcohol between trees, so that fire blight and canker do not travel along. Set a "
+           "ladder on firm ground and do not climb it when nobody is near. Wood carries viruses "
+           "that do not show: one "
            "infected graft infects the whole frame. Ask your plant-health authority before wood "
            "crosses a border or a protected zone, and the owner before you graft a protected "
            "variety."),
@@ -129,6 +130,8 @@ QWidget* GraftingPlace::buildFrames() {
     m_limbList = new QListWidget;
     m_limbList->setAccessibleName(tr("Limbs of the frame tree, lowest first"));
     m_limbList->setFrameShape(QFrame::NoFrame);
+    m_limbList->setWordWrap(true);
+    m_limbList->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* side = new QWidget;
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);

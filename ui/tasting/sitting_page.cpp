@@ -205,7 +205,7 @@ void SittingPage::askReason(const QModelIndex& index) {
         return;
     }
     m_toVoid = index;
-    m_reasonFor->setText(m_model->data(index).toString().section(QLatin1Char('\n'), 0, 0));
+    m_reasonFor->setText(m_model->data(index).toString().section(QStringLiteral(" · "), 0, 1));
     m_reason->clear();
     m_reasonBar->show();
     m_reason->setFocus(Qt::OtherFocusReason);

@@ -25,8 +25,8 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kFruitWidth = 210;
-constexpr int kWordWidth = 118;
+constexpr int kFruitWidth = 180;
+constexpr int kWordWidth = 100;
 constexpr int kScoreWidth = 170;
 constexpr int kDateWidth = 260;
 

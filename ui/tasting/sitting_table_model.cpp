@@ -17,14 +17,14 @@ QString likingText(double liking) {
     return numberText(liking, liking == static_cast<int>(liking) ? 0 : 1);
 }
 
-/// "7.5, watch it: crisp, sharp"
+/// "7.5 · watch it · crisp, sharp"
 QString scoreWords(const Score& score) {
     QString text = score.liking ? likingText(*score.liking) : QString();
     if (score.verdict != Verdict::unknown) {
         text += (text.isEmpty() ? QString() : QStringLiteral(" · ")) + verdictWord(score.verdict);
     }
     if (!score.words.empty()) {
-        text += (text.isEmpty() ? QString() : QStringLiteral("\n")) +
+        text += (text.isEmpty() ? QString() : QStringLiteral(" · ")) +
                 QString::fromStdString(score.words);
     }
     return text;

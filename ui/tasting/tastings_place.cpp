@@ -29,7 +29,6 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kListWidth = 400;
-constexpr int kWidestColumn = 190;
 
 /// The tastings with fruit of a genotype: of its plants, or claimed to be it.
 std::unordered_set<Uuid> tastingsOf(const OrchardView& view, const Store& store, Index genotype) {
@@ -76,6 +75,10 @@ void TastingsPlace::build() {
     m_list = new PlainTable(tr("Sittings"));
     m_list->setModel(m_model);
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
+    // Only rows in sight decide the widths, so that no others are counted.
+    m_list->horizontalHeader()->setResizeContentsPrecision(0);
+    m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_list->horizontalHeader()->setSectionResizeMode(SittingListModel::what, QHeaderView::Stretch);
     m_page = new SittingPage(m_book);
     m_sheet = new SittingSheet(m_book);
     m_empty =
@@ -88,8 +91,8 @@ void TastingsPlace::build() {
     m_right->addWidget(m_page);
     m_right->addWidget(m_sheet);
 
-    auto* left = new QWidget;
-    auto* column = new QVBoxLayout(left);
+    m_left = new QWidget;
+    auto* column = new QVBoxLayout(m_left);
     column->setContentsMargins(theme.space, theme.space, 0, 0);
     column->setSpacing(theme.gap);
     column->addWidget(m_new);
@@ -99,7 +102,7 @@ void TastingsPlace::build() {
     column->addWidget(m_list, 1);
     auto* splitter = new QSplitter(Qt::Horizontal);
     splitter->setChildrenCollapsible(false);
-    splitter->addWidget(left);
+    splitter->addWidget(m_left);
     splitter->addWidget(m_right);
     splitter->setStretchFactor(1, 1);
     splitter->setSizes({kListWidth, 2 * kListWidth});
@@ -111,6 +114,9 @@ void TastingsPlace::build() {
 }
 
 void TastingsPlace::connectParts() {
+    // A sheet wants the whole width.
+    connect(m_right, &QStackedWidget::currentChanged, this,
+            [this] { m_left->setVisible(!isEntering()); });
     connect(m_shown, &ChipRow::choiceMade, this, &TastingsPlace::showLines);
     connect(m_filter, &QLineEdit::returnPressed, this, &TastingsPlace::findOnly);
     connect(m_filter, &QLineEdit::textChanged, this, [this](const QString& text) {
@@ -272,7 +278,6 @@ void TastingsPlace::showLines() {
         before = m_model->line(current.row()).tastings.front();
     }
     m_model->setLines(linesOf(m_entries, shown, m_only));
-    m_list->fitColumns(kWidestColumn);
     const int total = m_model->rowCount();
     m_words->setText(m_only ? tr("%n sitting(s) with that.", nullptr, total)
                             : tr("%n sitting(s), newest first.", nullptr, total));

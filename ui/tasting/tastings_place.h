@@ -70,6 +70,7 @@ class TastingsPlace : public QWidget {
     bool m_stale = true;
     std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
 
+    QWidget* m_left;
     ChipRow* m_shown;
     QLineEdit* m_filter;
     FlowText* m_words;
