@@ -11,6 +11,7 @@
 #include "ui/rows/rows_place.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/workbench.h"
+#include "ui/tree/entry_strip.h"
 #include "ui/tree/tree_sheet.h"
 
 #include <QApplication>
@@ -146,8 +147,9 @@ class Tour {
         if (auto outcome = keep(window, QStringLiteral("bite")); !outcome) {
             return outcome;
         }
+        bench.sheet()->strip()->leave();
         if (tree) {
-            bench.layBeside();
+            book.setLaidBeside({});
         }
         for (const char* place : {"tastings", "compare", "season", "crosses", "grafting"}) {
             bench.goTo(QString::fromLatin1(place));

@@ -47,8 +47,6 @@ class Quantity {
 
 using Metres = Quantity<struct MetreUnit>;
 using Millimetres = Quantity<struct MillimetreUnit>;
-/// Whole micrometres: the measure of printed matter.
-using Micrometres = Quantity<struct MicrometreUnit, std::int64_t>;
 using Grams = Quantity<struct GramUnit>;
 using Feet = Quantity<struct FootUnit>;
 using Inches = Quantity<struct InchUnit>;
@@ -82,14 +80,6 @@ constexpr Millimetres toMillimetres(Metres length) {
 }
 constexpr Metres toMetres(Millimetres length) {
     return Metres{length.number() / 1000};
-}
-constexpr Millimetres toMillimetres(Micrometres length) {
-    return Millimetres{static_cast<double>(length.number()) / 1000};
-}
-/// The nearest whole micrometre, halves away from zero.
-constexpr Micrometres toMicrometres(Millimetres length) {
-    const double exact = length.number() * 1000;
-    return Micrometres{static_cast<std::int64_t>(exact < 0 ? exact - 0.5 : exact + 0.5)};
 }
 
 // The international yard and pound agreement of 1959: an inch is 25.4 mm and a pound of

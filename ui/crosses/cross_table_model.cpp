@@ -163,7 +163,8 @@ QVariant CrossTableModel::data(const QModelIndex& index, int role) const {
     }
     const QVariant value =
         columns()[static_cast<std::size_t>(index.column())].value(line(index.row()));
-    const bool isNumber = value.typeId() == QMetaType::Int || value.typeId() == QMetaType::LongLong;
+    constexpr int kFirstCount = 5; // flowers, and all columns after it, are counts
+    const bool isNumber = index.column() >= kFirstCount || value.typeId() == QMetaType::Int;
     if (role == Qt::DisplayRole) {
         return value.isValid() ? value : QVariant(QStringLiteral("–"));
     }
@@ -177,7 +178,13 @@ QVariant CrossTableModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant CrossTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) {
+    if (orientation != Qt::Horizontal) {
+        return {};
+    }
+    if (role == Qt::TextAlignmentRole) {
+        return QVariant(Qt::AlignVCenter | Qt::AlignLeft);
+    }
+    if (role != Qt::DisplayRole) {
         return {};
     }
     return columns()[static_cast<std::size_t>(section)].title;

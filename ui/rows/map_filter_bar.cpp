@@ -53,13 +53,13 @@ MapFilterBar::MapFilterBar(QWidget* parent)
     m_text->setAccessibleName(tr("Words to filter by"));
     m_text->setPlaceholderText(tr("Code, family, row/place"));
     m_text->setClearButtonEnabled(true);
-    m_text->setMinimumWidth(150);
+    m_text->setMinimumWidth(110);
     m_family->setAccessibleName(tr("Family"));
     m_family->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_family->setMinimumContentsLength(14);
+    m_family->setMinimumContentsLength(9);
     m_trait->setAccessibleName(tr("Trait with bounds"));
     m_trait->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_trait->setMinimumContentsLength(12);
+    m_trait->setMinimumContentsLength(8);
     m_clear->setIcon(icon(IconName::close));
     m_clear->setAccessibleName(tr("Clear the filter"));
     m_clear->setToolTip(tr("Clear the filter"));

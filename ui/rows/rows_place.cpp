@@ -21,6 +21,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace pipwright::ui {
 
@@ -46,6 +47,8 @@ void RowsPlace::build() {
     m_filterBar = new MapFilterBar;
     m_chooser = new ColourChooser;
     m_chooser->setAccessibleName(tr("Colour by"));
+    m_chooser->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_chooser->setMinimumContentsLength(12);
 
     m_listButton = new QToolButton;
     m_listButton->setCheckable(true);
@@ -73,7 +76,7 @@ void RowsPlace::build() {
     legendArea->setWidget(m_legend);
     legendArea->setWidgetResizable(true);
     legendArea->setFrameShape(QFrame::NoFrame);
-    legendArea->setFixedWidth(200);
+    legendArea->setFixedWidth(180);
     legendArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     legendArea->setFocusPolicy(Qt::NoFocus);
 
@@ -207,9 +210,12 @@ void RowsPlace::refreshScene() {
 }
 
 void RowsPlace::fillList() {
+    // A fresh list begins on its first tree; the selected tree is the book's, not the list's.
+    const bool followed = std::exchange(m_following, true);
     m_listStale = false;
     m_list->setTrees(m_scene, columnsOf(m_scene, m_book.view(), m_plants));
     m_list->setShown(m_shown);
+    m_following = followed;
 }
 
 void RowsPlace::recolour() {
@@ -231,7 +237,7 @@ void RowsPlace::recolour() {
     } else {
         colouring = colouringOf(key, *m_scene, *view, m_plants, m_book.today());
     }
-    if (colouring == m_map->colouring()) {
+    if (m_legend->lineCount() > 0 && colouring == m_map->colouring()) {
         return;
     }
     m_legend->setColouring(colouring);
@@ -255,10 +261,8 @@ void RowsPlace::refilter() {
 void RowsPlace::showAsList(bool list) {
     const QSignalBlocker quiet(m_listButton);
     m_listButton->setChecked(list);
-    if (list && m_listStale) {
+    if (list) {
         fillList();
-    } else if (list) {
-        m_list->setShown(m_shown);
     }
     m_pages->setCurrentWidget(list ? static_cast<QWidget*>(m_list) : m_map);
     m_pages->currentWidget()->setFocus(Qt::OtherFocusReason);

@@ -72,7 +72,7 @@ OpenBook* MainWindow::book() const {
     return m_workbench == nullptr ? nullptr : &m_workbench->book();
 }
 
-void MainWindow::show(Result<std::unique_ptr<OpenBook>> opened, const QString& path) {
+void MainWindow::putOnDesk(Result<std::unique_ptr<OpenBook>> opened, const QString& path) {
     if (!opened) {
         m_notice->tell(opened.problem());
         m_start->setRecent(m_settings.recentBooks());
@@ -107,7 +107,7 @@ void MainWindow::show(Result<std::unique_ptr<OpenBook>> opened, const QString& p
 
 bool MainWindow::openBook(const QString& path) {
     closeBook();
-    show(m_doors.open(path), path);
+    putOnDesk(m_doors.open(path), path);
     return m_workbench != nullptr;
 }
 

@@ -61,7 +61,7 @@ class MainWindow : public QMainWindow {
     void addTreeHandlers(ActionTable::Handlers& all);
     void addGoHandlers(ActionTable::Handlers& all);
     void addViewHandlers(ActionTable::Handlers& all);
-    void show(Result<std::unique_ptr<OpenBook>> book, const QString& path);
+    void putOnDesk(Result<std::unique_ptr<OpenBook>> book, const QString& path);
     void updateActions();
     void newBook();
     void askAndOpen();

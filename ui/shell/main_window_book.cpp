@@ -41,7 +41,7 @@ void MainWindow::newBook() {
         return;
     }
     closeBook();
-    show(m_doors.create(path, QFileInfo(path).completeBaseName(), {}), path);
+    putOnDesk(m_doors.create(path, QFileInfo(path).completeBaseName(), {}), path);
 }
 
 void MainWindow::askAndOpen() {

@@ -1,5 +1,6 @@
 #include "ui/shell/start_page.h"
 
+#include "ui/widgets/flow_text.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/theme.h"
 
@@ -21,9 +22,7 @@ QPushButton* StartPage::choice(const QString& word, const QString& explanation,
     auto* button = new QPushButton(word);
     button->setMinimumHeight(36);
     button->setAccessibleDescription(explanation);
-    auto* words = new QLabel(explanation);
-    words->setWordWrap(true);
-    words->setForegroundRole(QPalette::PlaceholderText);
+    auto* words = new FlowText(explanation, FlowText::Weight::second);
     column->addWidget(button);
     column->addWidget(words);
     column->addSpacing(lightTheme().margin);
@@ -36,9 +35,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(middle);
     auto* heading = new QLabel(tr("Pipwright"));
     heading->setFont(lightTheme().headingFont());
-    auto* job = new QLabel(tr("The book of your seedlings: what stands where, what it came from, "
-                              "when it ripens, how it tastes, and what to do next."));
-    job->setWordWrap(true);
+    auto* job = new FlowText(tr("The book of your seedlings: what stands where, what it came from, "
+                                "when it ripens, how it tastes, and what to do next."));
     column->addWidget(heading);
     column->addWidget(job);
     column->addSpacing(lightTheme().margin);
@@ -59,8 +57,12 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     column->addLayout(m_recent);
 
     auto* whole = new QVBoxLayout(this);
+    auto* across = new QHBoxLayout; // not an alignment: that would forget how high wrapped text is
+    across->addStretch(1);
+    across->addWidget(middle);
+    across->addStretch(1);
     whole->addStretch(1);
-    whole->addWidget(middle, 0, Qt::AlignHCenter);
+    whole->addLayout(across);
     whole->addStretch(2);
     connect(m_sample, &QPushButton::clicked, this, &StartPage::sampleWanted);
     connect(m_new, &QPushButton::clicked, this, &StartPage::newWanted);

@@ -24,6 +24,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace pipwright::ui {
 
 namespace {
@@ -185,9 +187,9 @@ void Workbench::layBeside() {
             }
         }
         m_book->layBeside(*genotype);
+        const int count = static_cast<int>(m_book->laidBeside().size());
         m_notice->say(NoticeBar::Kind::word,
-                      tr("%n genotype(s) lie side by side.", nullptr,
-                         static_cast<int>(m_book->laidBeside().size())),
+                      tr("%n genotype(s) laid side by side.", nullptr, count),
                       tr("Press C again to look at them."));
         return;
     }
