@@ -282,7 +282,7 @@ void LifeDrawing::paintAxis(QPainter& painter) const {
         if (x > written && x + wide < width()) {
             painter.setPen(theme.secondInk);
             painter.drawText(QPointF(x + 2, kAxisHeight - 5), text);
-            written = x + wide + 6;
+            written = x + wide + 3;
         }
     }
 }
