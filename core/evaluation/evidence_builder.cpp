@@ -33,6 +33,19 @@ const TraitId& ripeningTrait() {
     return id;
 }
 
+/// The day it was found ripe, by a walk mark or told as the first ripe day; as observedWindow reads
+/// it.
+std::optional<Date> ripeDayOf(const Observation& observation) {
+    static const TraitId firstRipe = shippedTraitId(trait_key::kFirstRipe);
+    static const TraitStateId ripe = stateOf(WalkMark::ripe);
+    if (observation.trait == firstRipe) {
+        return observation.valueDate;
+    }
+    const bool ripeNow =
+        observation.trait == ripeningTrait() && observation.state && *observation.state == ripe;
+    return ripeNow ? observation.date : std::nullopt;
+}
+
 } // namespace
 
 void EvidenceBuilder::take(const Tasting& tasting) {
@@ -101,13 +114,13 @@ void EvidenceBuilder::sight(Index plant, const Observation& observation) {
             raise(seen.facts.worstScab, static_cast<int>(state->rank));
         }
     }
-    if (!observation.date) {
+    const auto ripeDay = ripeDayOf(observation);
+    const auto day = ripeDay ? ripeDay : observation.date;
+    if (!day) {
         return;
     }
-    const int year = cropYearOf(observation.cropYear, *observation.date);
-    const bool ripeNow = observation.trait == ripeningTrait() && observation.state &&
-                         *observation.state == stateOf(WalkMark::ripe);
-    const bool fruit = ripeNow ||
+    const int year = cropYearOf(observation.cropYear, *day);
+    const bool fruit = ripeDay ||
                        (observation.trait == ripeningTrait() && observation.state &&
                         *observation.state == stateOf(WalkMark::ripening)) ||
                        (observation.trait == loadTrait && observation.state &&
@@ -115,10 +128,10 @@ void EvidenceBuilder::sight(Index plant, const Observation& observation) {
     if (fruit) {
         lower(seen.facts.firstFruitYear, year);
     }
-    if (ripeNow) {
-        ripe(seen.firstRipe, year, *observation.date);
+    if (ripeDay) {
+        ripe(seen.firstRipe, year, *ripeDay);
         if (const auto genotype = m_view.plants()[plant].genotype) {
-            ripe(m_tasted[*genotype].firstRipe, year, *observation.date);
+            ripe(m_tasted[*genotype].firstRipe, year, *ripeDay);
         }
     }
 }
@@ -133,10 +146,10 @@ void EvidenceBuilder::take(const Observation& observation) {
         }
     } else if (observation.genotype) {
         const auto genotype = m_view.genotype(*observation.genotype);
-        static const TraitId firstRipe = shippedTraitId(trait_key::kFirstRipe);
-        if (genotype && observation.trait == firstRipe && observation.valueDate) {
-            ripe(m_tasted[*genotype].firstRipe,
-                 cropYearOf(observation.cropYear, *observation.valueDate), *observation.valueDate);
+        const auto ripeDay = ripeDayOf(observation);
+        if (genotype && ripeDay) {
+            ripe(m_tasted[*genotype].firstRipe, cropYearOf(observation.cropYear, *ripeDay),
+                 *ripeDay);
         }
     }
 }

@@ -208,7 +208,10 @@ QVariant CompareModel::headerData(int section, Qt::Orientation orientation, int 
 }
 
 Qt::ItemFlags CompareModel::flags(const QModelIndex& index) const {
-    const bool section = index.isValid() && row(index.row()).kind == CompareKind::section;
+    if (!index.isValid()) {
+        return Qt::NoItemFlags;
+    }
+    const bool section = row(index.row()).kind == CompareKind::section;
     return section ? Qt::ItemIsEnabled : Qt::ItemIsEnabled | Qt::ItemIsSelectable;
 }
 

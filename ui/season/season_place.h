@@ -29,8 +29,8 @@ class SeasonPlace : public QWidget {
     ~SeasonPlace() override;
 
     [[nodiscard]] ChartPanel* chart() const { return m_chart; }
-    [[nodiscard]] QComboBox* seasons() const { return m_seasons; }
-    [[nodiscard]] QComboBox* species() const { return m_species; }
+    [[nodiscard]] QComboBox* yearChoice() const { return m_seasons; }
+    [[nodiscard]] QComboBox* speciesChoice() const { return m_species; }
     /// The crop year shown; nothing before the first was read.
     [[nodiscard]] std::optional<int> cropYear() const;
     /// The trees drawn beside the benchmarks: selected, current and laid beside.
