@@ -220,7 +220,7 @@ Result<InexactValue> readValueOf(const Trait& trait, std::string_view typed) {
 }
 
 std::string inWords(const InexactValue& value) {
-    const std::string low = shortNumber(value.low);
+    std::string low = shortNumber(value.low);
     switch (value.qualifier) {
     case Qualifier::about:
         return "about " + low;

@@ -145,7 +145,8 @@ void AncestryView::paintEvent(QPaintEvent*) {
         }
         const QRect box = rectOf(place);
         const int slot = height() / (1 << (place.generation - 1));
-        const double childMiddle = (place.number / 2) * slot + slot / 2.0;
+        const int child = place.number / 2;
+        const double childMiddle = child * slot + slot / 2.0;
         const double childRight = place.generation == 1 ? 2 : box.left() - kGap;
         const QPointF from(childRight, childMiddle);
         const QPointF to(box.left(), box.center().y() + 0.5);

@@ -59,6 +59,7 @@ AnotherForm::AnotherForm(OpenBook& book, QWidget* parent)
       m_code(makeCode(tr("What it is"), tr("code or name of what it is"), this)),
       m_basis(new ChipRow(tr("What that rests on"), this)) {
     std::vector<Chip> chips;
+    chips.reserve(kBases.size());
     for (const Basis& one : kBases) {
         chips.push_back(
             {keyText(keyOf(one.basis)), basisWord(one.basis), QString::fromLatin1(one.letter), {}});

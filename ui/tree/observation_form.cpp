@@ -82,6 +82,7 @@ void ObservationForm::match() {
                      [](const auto& a, const auto& b) { return a.first < b.first; });
     found.resize(std::min(found.size(), kMostTraits));
     std::vector<Chip> chips;
+    chips.reserve(found.size());
     for (const auto& [rank, trait] : found) {
         chips.push_back({idText(trait->id.uuid),
                          QString::fromStdString(trait->name),

@@ -72,7 +72,7 @@ QString whenAndWho(const OrchardView& view, const JournalEntry& entry) {
 }
 
 QString sentenceOf(const JournalEntry& entry) {
-    const QString sentence = QString::fromStdString(entry.sentence);
+    QString sentence = QString::fromStdString(entry.sentence);
     switch (entry.kind) {
     case pipwright::EntryKind::undo:
         return TreeJournal::tr("Undone: %1").arg(sentence);
