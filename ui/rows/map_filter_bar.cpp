@@ -53,7 +53,7 @@ MapFilterBar::MapFilterBar(QWidget* parent)
     m_text->setAccessibleName(tr("Words to filter by"));
     m_text->setPlaceholderText(tr("Code, family, row/place"));
     m_text->setClearButtonEnabled(true);
-    m_text->setMinimumWidth(110);
+    m_text->setMinimumWidth(100);
     m_family->setAccessibleName(tr("Family"));
     m_family->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_family->setMinimumContentsLength(9);

@@ -261,12 +261,12 @@ void RowsPlace::refilter() {
 void RowsPlace::showAsList(bool list) {
     const QSignalBlocker quiet(m_listButton);
     m_listButton->setChecked(list);
+    m_pages->setCurrentWidget(list ? static_cast<QWidget*>(m_list) : m_map);
     if (list) {
         fillList();
     }
-    m_pages->setCurrentWidget(list ? static_cast<QWidget*>(m_list) : m_map);
+    followBook(); // before the focus comes: a list without a current row would begin on its first
     m_pages->currentWidget()->setFocus(Qt::OtherFocusReason);
-    followBook();
 }
 
 bool RowsPlace::isList() const {

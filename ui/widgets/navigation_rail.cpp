@@ -3,7 +3,6 @@
 #include <QButtonGroup>
 #include <QKeyEvent>
 #include <QPainter>
-#include <QShortcut>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -79,8 +78,6 @@ void NavigationRail::addPlace(const QString& key, IconName name, const QString& 
     m_keys.append(key);
     if (index < 9) {
         const QKeySequence keys(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + index));
-        auto* shortcut = new QShortcut(keys, this);
-        connect(shortcut, &QShortcut::activated, this, [this, index] { choose(index); });
         const QString text = keys.toString(QKeySequence::NativeText);
         button->setToolTip(QStringLiteral("%1 (%2)").arg(title, text));
         button->setAccessibleDescription(text);
@@ -106,6 +103,12 @@ QToolButton* NavigationRail::button(const QString& key) const {
 }
 
 void NavigationRail::keyPressEvent(QKeyEvent* event) {
+    // With a window around it the menu has these keys; without one the rail answers itself.
+    const int digit = event->key() - Qt::Key_1;
+    if (event->modifiers() == Qt::AltModifier && digit >= 0 && digit < m_keys.size()) {
+        choose(digit);
+        return;
+    }
     const int step = event->key() == Qt::Key_Down ? 1 : event->key() == Qt::Key_Up ? -1 : 0;
     if (step == 0 || m_keys.isEmpty()) {
         QWidget::keyPressEvent(event);
