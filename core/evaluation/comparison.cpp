@@ -262,13 +262,11 @@ std::optional<double> stepOf(const Trait& trait) {
     }
 }
 
-Result<std::string> purdyLine(const OrchardView& view, Index genotype) {
-    const auto pedigree = view.pedigree();
-    if (!pedigree) {
-        return pedigree.problem();
-    }
+namespace {
+
+std::string purdyIn(const Pedigree& pedigree, const OrchardView& view, Index genotype) {
     const auto descent = descentOf(
-        *pedigree, static_cast<int>(genotype), kGenerations,
+        pedigree, static_cast<int>(genotype), kGenerations,
         [&view](int one) { return view.genotypes()[static_cast<std::size_t>(one)].called(); },
         [&view](int one) {
             return view.parentsOf(static_cast<Index>(one)).pollination == Pollination::open;
@@ -276,9 +274,23 @@ Result<std::string> purdyLine(const OrchardView& view, Index genotype) {
     return writePurdy(descent);
 }
 
+} // namespace
+
+Result<std::string> purdyLine(const OrchardView& view, Index genotype) {
+    const auto pedigree = view.pedigree();
+    if (!pedigree) {
+        return pedigree.problem();
+    }
+    return purdyIn(*pedigree, view, genotype);
+}
+
 Result<Comparison> compare(const OrchardView& view, const Store& store,
                            const std::vector<Index>& genotypes) {
     Comparison comparison;
+    if (genotypes.empty()) {
+        return comparison;
+    }
+    const auto pedigree = view.pedigree();
     for (const Index genotype : genotypes) {
         auto life = lifeOfGenotype(view, store, genotype);
         if (!life) {
@@ -289,8 +301,8 @@ Result<Comparison> compare(const OrchardView& view, const Store& store,
         column.plant = view.plantFor(genotype);
         column.life = std::move(*life);
         column.facts = view.genotypeFacts(genotype);
-        if (auto line = purdyLine(view, genotype)) {
-            column.purdy = *line;
+        if (pedigree) { // a ring in the pedigree leaves the lines empty
+            column.purdy = purdyIn(*pedigree, view, genotype);
         }
         addScores(column);
         addTraits(view, column);

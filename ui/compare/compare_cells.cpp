@@ -2,7 +2,7 @@
 
 #include "core/season/iso_week.h"
 #include "ui/compare/compare_words.h"
-#include "ui/widgets/number_text.h"
+#include "ui/widgets/icons.h"
 #include "ui/widgets/score_mark.h"
 
 #include <QApplication>
@@ -20,27 +20,13 @@ namespace {
 
 constexpr double kAcross = 10; ///< air at the left and right of a cell
 constexpr double kDown = 5;
+constexpr int kClose = 20; ///< side of the button that takes a column out
 constexpr double kDot = 3.5;
 constexpr double kLowestLiking = 1;
 constexpr double kHighestLiking = 9;
 constexpr double kYearLine = 3; ///< height of one thin crop year
 constexpr int kDaysOfAWeek = 7;
 constexpr int kWrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
-
-double drawingHeight(CompareKind kind, bool drawn, std::size_t years) {
-    switch (kind) {
-    case CompareKind::photos:
-        return CompareCells::kPhotoSide;
-    case CompareKind::window:
-        return 44 + kYearLine * static_cast<double>(years);
-    case CompareKind::liking:
-        return 62;
-    case CompareKind::trait:
-        return drawn ? 14 : 0;
-    default:
-        return 0;
-    }
-}
 
 /// Told apart in grey too: blind round, sighted on its corner, unknown square.
 void drawScore(QPainter& painter, const QPointF& at, Sight sight) {
@@ -74,46 +60,78 @@ double textHeight(const QFont& font, const QString& words, double width) {
 CompareCells::CompareCells(const CompareModel& model, QObject* parent)
     : QStyledItemDelegate(parent), m_model(model) {}
 
-CompareCells::Parts CompareCells::partsOf(const QModelIndex& index, const QRectF& cell) const {
+double CompareCells::wordsHeight(const QModelIndex& index, double width) const {
     const CompareRow& row = m_model.row(index.row());
-    const CompareCell& shown = m_model.cell(index.row(), index.column());
     const Theme& theme = currentTheme();
+    const QString& words = m_model.cell(index.row(), index.column()).words;
+    switch (row.kind) {
+    case CompareKind::section:
+        return QFontMetricsF(theme.strongFont()).height() + 2 * kDown;
+    case CompareKind::photos:
+        return 0;
+    case CompareKind::head:
+        return std::max<double>(
+            kClose,
+            textHeight(theme.bodyFont(), words.section(QLatin1Char('\n'), 1), width - kClose));
+    default:
+        return textHeight(theme.bodyFont(), words, width);
+    }
+}
+
+double CompareCells::drawingHeight(const QModelIndex& index) const {
+    const CompareRow& row = m_model.row(index.row());
+    switch (row.kind) {
+    case CompareKind::photos:
+        return kPhotoSide;
+    case CompareKind::window:
+        return 44 + kYearLine * m_model.mostYears();
+    case CompareKind::liking:
+        return 62;
+    case CompareKind::trait:
+        return row.drawn ? 14 : 0;
+    default:
+        return 0;
+    }
+}
+
+CompareCells::Parts CompareCells::partsOf(const QModelIndex& index, const QRectF& cell) const {
+    const CompareCell& shown = m_model.cell(index.row(), index.column());
+    const auto row = static_cast<std::size_t>(index.row());
     const QRectF room = cell.adjusted(kAcross, kDown, -kAcross, -kDown);
+    const double words = row < m_wordsHeight.size() ? m_wordsHeight[row] : 0;
+    const double drawing = drawingHeight(index);
     Parts parts;
-    if (row.kind == CompareKind::section) {
-        parts.height = static_cast<int>(QFontMetricsF(theme.strongFont()).height() + 4 * kDown);
-        return parts;
-    }
-    double height = 0;
-    if (row.kind == CompareKind::head) {
-        const QString second = shown.words.section(QLatin1Char('\n'), 1);
-        height = QFontMetricsF(theme.strongFont()).height() +
-                 textHeight(theme.smallFont(), second, room.width());
-    } else if (row.kind != CompareKind::photos) {
-        height = textHeight(theme.bodyFont(), shown.words, room.width());
-    }
-    parts.words = QRectF(room.left(), room.top(), room.width(), height);
-    const bool has = row.kind != CompareKind::trait ||
-                     traitOf(m_model.compared(index.column()), row.trait) != nullptr;
-    const std::size_t years =
-        index.isValid() ? m_model.compared(index.column()).season.windows.size() : 0;
-    const double drawn = has ? drawingHeight(row.kind, row.drawn, years) : 0;
-    parts.drawing = QRectF(room.left(), parts.words.bottom() + (drawn > 0 && height > 0 ? 3 : 0),
-                           room.width(), drawn);
-    parts.difference =
-        QRectF(room.left(), parts.drawing.bottom() + (shown.difference.isEmpty() ? 0 : 2),
-               room.width(), textHeight(theme.strongFont(), shown.difference, room.width()));
-    parts.height = static_cast<int>(std::ceil(parts.difference.bottom() + kDown - cell.top()));
+    parts.words = QRectF(room.left(), room.top(), room.width(), words);
+    parts.drawing = QRectF(room.left(), parts.words.bottom() + (drawing > 0 && words > 0 ? 3 : 0),
+                           room.width(), drawing);
+    parts.difference = QRectF(
+        room.left(), parts.drawing.bottom() + (shown.difference.isEmpty() ? 0 : 2), room.width(),
+        textHeight(currentTheme().strongFont(), shown.difference, room.width()));
     return parts;
 }
 
-int CompareCells::heightOf(const QModelIndex& index, int width) const {
-    return partsOf(index, QRectF(0, 0, width, 0)).height;
+int CompareCells::measureRow(int row, int width) {
+    m_wordsHeight.resize(static_cast<std::size_t>(m_model.rowCount()));
+    double& words = m_wordsHeight[static_cast<std::size_t>(row)];
+    words = 0;
+    for (int column = 0; column < m_model.columnCount(); ++column) {
+        words = std::max(words, wordsHeight(m_model.index(row, column), width - 2 * kAcross));
+    }
+    double bottom = 0;
+    for (int column = 0; column < m_model.columnCount(); ++column) {
+        const Parts parts = partsOf(m_model.index(row, column), QRectF(0, 0, width, 0));
+        bottom = std::max(bottom, parts.difference.bottom());
+    }
+    return static_cast<int>(std::ceil(bottom + kDown));
+}
+
+QRect CompareCells::closeArea(const QRect& cell) {
+    return {cell.right() - kClose - 2, cell.top() + 4, kClose, kClose};
 }
 
 QSize CompareCells::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    const int width = std::max(120, option.rect.width());
-    return {width, heightOf(index, width)};
+    const Parts parts = partsOf(index, QRectF(0, 0, option.rect.width(), 0));
+    return {option.rect.width(), static_cast<int>(std::ceil(parts.difference.bottom() + kDown))};
 }
 
 void CompareCells::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -140,7 +158,7 @@ void CompareCells::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->setPen(theme.ink);
     painter->setFont(theme.bodyFont());
     if (row.kind == CompareKind::head) {
-        drawHead(*painter, parts.words, shown.words, theme);
+        drawHead(*painter, option.rect, parts.words, shown.words);
     } else if (row.kind != CompareKind::photos) {
         painter->drawText(parts.words, kWrapped, shown.words);
     }
@@ -167,17 +185,12 @@ void CompareCells::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->restore();
 }
 
-void CompareCells::drawHead(QPainter& painter, const QRectF& area, const QString& words,
-                            const Theme& theme) const {
-    painter.setFont(theme.strongFont());
-    const QFontMetricsF metrics(theme.strongFont());
-    const QString name = words.section(QLatin1Char('\n'), 0, 0);
-    painter.drawText(area, Qt::AlignLeft | Qt::AlignTop,
-                     metrics.elidedText(name, Qt::ElideMiddle, area.width()));
-    painter.setFont(theme.smallFont());
-    painter.setPen(theme.secondInk);
-    painter.drawText(area.adjusted(0, metrics.height(), 0, 0), kWrapped,
+void CompareCells::drawHead(QPainter& painter, const QRect& cell, const QRectF& area,
+                            const QString& words) {
+    // The name stands in the heading, which stays in sight.
+    painter.drawText(area.adjusted(0, 0, -kClose, 0), kWrapped,
                      words.section(QLatin1Char('\n'), 1));
+    icon(IconName::close).paint(&painter, closeArea(cell).adjusted(2, 2, -2, -2));
 }
 
 void CompareCells::drawPhotos(QPainter& painter, const QRectF& area, int column) const {
@@ -226,11 +239,11 @@ void CompareCells::drawWeeks(QPainter& painter, const QRectF& area, const Theme&
 
 void CompareCells::drawWindow(QPainter& painter, const QRectF& area, int column,
                               const Theme& theme) const {
-    if (m_model.lastDay() <= m_model.firstDay()) {
+    const ComparedSeason& season = m_model.compared(column).season;
+    if (m_model.lastDay() <= m_model.firstDay() || !season.usualFirst) {
         return;
     }
     drawWeeks(painter, area, theme);
-    const ComparedSeason& season = m_model.compared(column).season;
     const double perDay = area.width() / (m_model.lastDay() - m_model.firstDay());
     const auto place = [&](int day) {
         return std::clamp(area.left() + (day - m_model.firstDay()) * perDay, area.left(),
@@ -246,13 +259,11 @@ void CompareCells::drawWindow(QPainter& painter, const QRectF& area, int column,
         }
         y += kYearLine;
     }
-    if (season.usualFirst) {
-        const double left = place(*season.usualFirst);
-        const double right = place(season.usualLast.value_or(*season.usualFirst) + 1);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(leaf);
-        painter.drawRoundedRect(QRectF(left, y + 2, std::max(3.0, right - left), 8), 2, 2);
-    }
+    const double left = place(*season.usualFirst);
+    const double right = place(season.usualLast.value_or(*season.usualFirst) + 1);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(leaf);
+    painter.drawRoundedRect(QRectF(left, y + 2, std::max(3.0, right - left), 8), 2, 2);
 }
 
 void CompareCells::drawLiking(QPainter& painter, const QRectF& area, int column,
@@ -305,7 +316,7 @@ void CompareCells::drawLiking(QPainter& painter, const QRectF& area, int column,
         const double left = place(std::max(kLowestLiking, mean.mean - error));
         const double right = place(std::min(kHighestLiking, mean.mean + error));
         painter.drawLine(QPointF(left, base + 1), QPointF(right, base + 1));
-        painter.drawLine(QPointF(place(mean.mean), base - 3), QPointF(place(mean.mean), base + 5));
+        painter.drawLine(QPointF(place(mean.mean), base - 3), QPointF(place(mean.mean), base + 2));
     }
 }
 

@@ -5,6 +5,8 @@
 
 #include <QStyledItemDelegate>
 
+#include <vector>
+
 namespace pipwright::ui {
 
 /// Draws the cells of Compare: the words, and below them the picture they belong to, on a scale
@@ -19,8 +21,11 @@ class CompareCells : public QStyledItemDelegate {
                const QModelIndex& index) const override;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const override;
-    /// How high the cell must be at that width.
-    [[nodiscard]] int heightOf(const QModelIndex& index, int width) const;
+    /// Measures a row at that width: how high it must be. The pictures of a row stand at one
+    /// height, whatever the words above them need.
+    int measureRow(int row, int width);
+    /// Where a click takes the column out, in the cell of a head.
+    [[nodiscard]] static QRect closeArea(const QRect& cell);
     /// The side of a photo, in logical pixels.
     static constexpr int kPhotoSide = 84;
 
@@ -29,11 +34,12 @@ class CompareCells : public QStyledItemDelegate {
         QRectF words;
         QRectF drawing;
         QRectF difference;
-        int height = 0;
     };
+    [[nodiscard]] double wordsHeight(const QModelIndex& index, double width) const;
+    [[nodiscard]] double drawingHeight(const QModelIndex& index) const;
     [[nodiscard]] Parts partsOf(const QModelIndex& index, const QRectF& cell) const;
-    void drawHead(QPainter& painter, const QRectF& area, const QString& words,
-                  const Theme& theme) const;
+    static void drawHead(QPainter& painter, const QRect& cell, const QRectF& area,
+                         const QString& words);
     void drawPhotos(QPainter& painter, const QRectF& area, int column) const;
     void drawWindow(QPainter& painter, const QRectF& area, int column, const Theme& theme) const;
     void drawWeeks(QPainter& painter, const QRectF& area, const Theme& theme) const;
@@ -42,6 +48,7 @@ class CompareCells : public QStyledItemDelegate {
                    const Theme& theme) const;
 
     const CompareModel& m_model;
+    std::vector<double> m_wordsHeight; ///< of each row, as measured last
 };
 
 } // namespace pipwright::ui

@@ -152,7 +152,9 @@ void CompareModel::measureDays() {
     m_firstDay = std::numeric_limits<int>::max();
     m_lastDay = std::numeric_limits<int>::min();
     m_calendarYear = 0;
+    m_mostYears = 0;
     for (const ComparedGenotype& column : m_comparison.columns) {
+        m_mostYears = std::max(m_mostYears, static_cast<int>(column.season.windows.size()));
         for (const ComparedWindow& window : column.season.windows) {
             if (!window.firstRipe) {
                 continue;

@@ -55,6 +55,8 @@ class CompareModel : public QAbstractTableModel {
     [[nodiscard]] int lastDay() const { return m_lastDay; }
     /// The crop year whose calendar names the weeks of the axis: the newest walked.
     [[nodiscard]] int calendarYear() const { return m_calendarYear; }
+    /// Crop years walked of the tree walked longest.
+    [[nodiscard]] int mostYears() const { return m_mostYears; }
     [[nodiscard]] std::vector<Index> genotypes() const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -82,6 +84,7 @@ class CompareModel : public QAbstractTableModel {
     int m_firstDay = 0;
     int m_lastDay = 0;
     int m_calendarYear = 0;
+    int m_mostYears = 0;
 };
 
 } // namespace pipwright::ui

@@ -37,7 +37,7 @@ PrintedTable comparedOnPaper(const CompareModel& model, Date today, const QStrin
         const CompareRow& shown = model.row(row);
         PrintedRow printed;
         printed.isSection = shown.kind == CompareKind::section;
-        printed.cells.push_back(shown.title.toStdString());
+        printed.cells.push_back(shown.title.simplified().toStdString());
         for (int column = 0; column < model.columnCount() && !printed.isSection; ++column) {
             const CompareCell& cell = model.cell(row, column);
             QString words = shown.kind == CompareKind::head

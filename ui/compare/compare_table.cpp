@@ -1,11 +1,11 @@
 #include "ui/compare/compare_table.h"
 
 #include "ui/compare/compare_cells.h"
-#include "ui/widgets/icons.h"
 #include "ui/widgets/theme.h"
 
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMouseEvent>
 #include <QTimer>
 
 #include <algorithm>
@@ -31,6 +31,8 @@ CompareTable::CompareTable(CompareModel& model, QWidget* parent)
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setTabKeyNavigation(false);
     setCornerButtonEnabled(false);
+    setStyleSheet(QStringLiteral(
+        "QTableCornerButton::section { background: palette(button); border: none; }"));
     setWordWrap(true);
     horizontalHeader()->setSectionsMovable(true);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
@@ -69,11 +71,7 @@ void CompareTable::fit() {
         setColumnWidth(column, width);
     }
     for (int row = 0; row < m_model.rowCount(); ++row) {
-        int height = 0;
-        for (int column = 0; column < columns; ++column) {
-            height = std::max(height, m_cells->heightOf(m_model.index(row, column), width));
-        }
-        setRowHeight(row, height);
+        setRowHeight(row, m_cells->measureRow(row, width));
         if (m_model.row(row).kind == CompareKind::section && columns > 1) {
             setSpan(row, 0, 1, columns);
         }
@@ -117,6 +115,16 @@ void CompareTable::keyPressEvent(QKeyEvent* event) {
         move(at.column(), 1);
     } else {
         QTableView::keyPressEvent(event);
+    }
+}
+
+void CompareTable::mouseReleaseEvent(QMouseEvent* event) {
+    const QModelIndex at = indexAt(event->pos());
+    QTableView::mouseReleaseEvent(event);
+    if (event->button() == Qt::LeftButton && at.isValid() &&
+        m_model.row(at.row()).kind == CompareKind::head &&
+        CompareCells::closeArea(visualRect(at)).contains(event->pos())) {
+        takeOut(at.column());
     }
 }
 

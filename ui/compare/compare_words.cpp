@@ -36,7 +36,9 @@ QString dayOfYearWords(int cropYear, int day) {
 }
 
 QString meanWords(const ComparedTrait& mean, int decimals, const QString& unit) {
-    return doubtText(mean.mean, mean.standardError, decimals, unit);
+    // Values without any spread do not make a mean certain: then n alone speaks.
+    const bool spread = mean.standardError && *mean.standardError > 0;
+    return doubtText(mean.mean, spread ? mean.standardError : std::nullopt, decimals, unit);
 }
 
 QString groundWords(const ScoreGround& ground, bool fair) {
@@ -117,7 +119,8 @@ QString pedigreeWords(const OrchardView& view, const ComparedGenotype& column) {
     if (parents.isEmpty() || parents == QStringLiteral("? x ?")) {
         return Words::tr("parents not known");
     }
-    return purdy.isEmpty() || purdy == parents ? parents : parents + QLatin1Char('\n') + purdy;
+    const bool tellsMore = purdy.count(QLatin1Char('/')) > 1; // than the parents alone
+    return tellsMore ? parents + QLatin1Char('\n') + purdy : parents;
 }
 
 QString windowWords(const ComparedGenotype& column) {
@@ -214,9 +217,9 @@ QString traitTitle(const Trait& trait) {
             : Words::tr("%1, %2", "trait, unit").arg(text(trait.name), text(trait.unit));
     switch (trait.direction) {
     case Direction::higherIsBetter:
-        return Words::tr("%1 (more is better)").arg(name);
+        return Words::tr("%1\n(more is better)").arg(name);
     case Direction::lowerIsBetter:
-        return Words::tr("%1 (less is better)").arg(name);
+        return Words::tr("%1\n(less is better)").arg(name);
     default:
         return name;
     }

@@ -100,7 +100,9 @@ std::vector<Index> SeasonPlace::shownGenotypes() const {
     const OrchardView& view = *m_book.view();
     addOnce(shown, m_book.currentGenotype());
     for (const Index one : m_book.laidBeside()) {
-        addOnce(shown, one);
+        if (!view.genotypes()[one].benchmark) { // those are there already
+            addOnce(shown, one);
+        }
     }
     for (const Index plant : m_book.selection()) {
         addOnce(shown, view.plants()[plant].genotype);

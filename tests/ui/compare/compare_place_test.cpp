@@ -1,5 +1,6 @@
 #include "tests/support/tasted_orchard.h"
 #include "ui/book/open_book.h"
+#include "ui/compare/compare_cells.h"
 #include "ui/compare/compare_model.h"
 #include "ui/compare/compare_paper.h"
 #include "ui/compare/compare_place.h"
@@ -120,6 +121,19 @@ TEST_F(ComparePlaceTest, KeysMoveTakeOutAndGoToTheTree) {
     QTest::keyClick(table, Qt::Key_Delete);
     EXPECT_THAT(book->laidBeside(), ElementsAre(indexOf(first), indexOf(orchard.mother)));
     EXPECT_EQ(place->model()->columnCount(), 2);
+}
+
+TEST_F(ComparePlaceTest, TheCrossInTheHeadTakesTheColumnOut) {
+    open();
+    book->setLaidBeside({indexOf(first), indexOf(second), indexOf(orchard.mother)});
+    ASSERT_TRUE(QTest::qWaitFor([this] { return place->model()->columnCount() == 3; }));
+    CompareTable* table = place->table();
+    const QRect head = table->visualRect(place->model()->index(rowOf(CompareKind::head), 1));
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, head.center());
+    EXPECT_EQ(book->laidBeside().size(), 3U); // beside the cross nothing happens
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {},
+                      CompareCells::closeArea(head).center());
+    EXPECT_THAT(book->laidBeside(), ElementsAre(indexOf(first), indexOf(orchard.mother)));
 }
 
 TEST_F(ComparePlaceTest, OffersTheNearestBenchmarkFirst) {
