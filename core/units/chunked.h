@@ -20,7 +20,7 @@ class Chunked {
     [[nodiscard]] bool empty() const { return m_size == 0; }
     const T& operator[](std::size_t at) const { return (*m_chunks[at / kChunk])[at % kChunk]; }
 
-    void push_back(T value) {
+    void push_back(T value) { // NOLINT(readability-identifier-naming): as the standard lists
         if (m_size % kChunk == 0) {
             m_chunks.push_back(std::make_shared<Chunk>());
         }

@@ -10,7 +10,7 @@
 
 namespace {
 
-struct Run {
+struct Called {
     int code = -1;
     QString out;
     QString errors;
@@ -20,12 +20,13 @@ class CommandLine : public testing::Test {
   protected:
     void SetUp() override { ASSERT_TRUE(folder.isValid()); }
 
-    Run run(const QStringList& arguments) const {
+    Called run(const QStringList& arguments) const {
         QProcess process;
         QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
         environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
         environment.insert(QStringLiteral("XDG_DATA_HOME"), folder.path());
         environment.insert(QStringLiteral("XDG_CONFIG_HOME"), folder.path());
+        environment.insert(QStringLiteral("XDG_RUNTIME_DIR"), folder.path());
         process.setProcessEnvironment(environment);
         process.start(QStringLiteral(PIPWRIGHT_PROGRAM), arguments);
         constexpr int kPatience = 120000;
@@ -66,11 +67,11 @@ QMap<QString, QByteArray> contentOf(const QString& folder) {
 }
 
 TEST_F(CommandLine, EveryCommandHasHelp) {
-    const Run overview = run({QStringLiteral("--help")});
+    const Called overview = run({QStringLiteral("--help")});
     EXPECT_EQ(overview.code, 0);
     for (const char* command : {"new", "import", "archive", "check", "labels", "tour"}) {
         EXPECT_TRUE(overview.out.contains(QString::fromLatin1(command)));
-        const Run help = run({QString::fromLatin1(command), QStringLiteral("--help")});
+        const Called help = run({QString::fromLatin1(command), QStringLiteral("--help")});
         EXPECT_EQ(help.code, 0) << command;
         EXPECT_TRUE(help.out.contains(QStringLiteral("Usage"))) << help.out.toStdString();
         EXPECT_TRUE(help.errors.isEmpty()) << help.errors.toStdString();
@@ -80,14 +81,14 @@ TEST_F(CommandLine, EveryCommandHasHelp) {
 TEST_F(CommandLine, WrongWordsEndWithTwo) {
     EXPECT_EQ(run({QStringLiteral("new")}).code, 2);
     EXPECT_EQ(run({QStringLiteral("check"), path("a"), path("b")}).code, 2);
-    const Run unknown = run({QStringLiteral("archive"), QStringLiteral("--nonsense")});
+    const Called unknown = run({QStringLiteral("archive"), QStringLiteral("--nonsense")});
     EXPECT_EQ(unknown.code, 2);
     EXPECT_TRUE(unknown.errors.contains(QStringLiteral("--help")));
 }
 
 TEST_F(CommandLine, ANewBookIsSound) {
     EXPECT_EQ(run({QStringLiteral("new"), path("mine.orchard")}).code, 0);
-    const Run check = run({QStringLiteral("check"), path("mine.orchard")});
+    const Called check = run({QStringLiteral("check"), path("mine.orchard")});
     EXPECT_EQ(check.code, 0) << check.errors.toStdString();
     EXPECT_TRUE(check.out.contains(QStringLiteral("sound")));
     EXPECT_EQ(run({QStringLiteral("new"), path("mine.orchard")}).code, 1) << "it is there already";
@@ -95,7 +96,7 @@ TEST_F(CommandLine, ANewBookIsSound) {
 
 TEST_F(CommandLine, WhatIsNoBookIsRefusedWithARemedy) {
     write("letter.orchard", "Dear Mara, the stick you sent has taken.");
-    const Run check = run({QStringLiteral("check"), path("letter.orchard")});
+    const Called check = run({QStringLiteral("check"), path("letter.orchard")});
     EXPECT_EQ(check.code, 1);
     EXPECT_TRUE(check.errors.contains(QStringLiteral("letter.orchard")));
     EXPECT_EQ(run({QStringLiteral("archive"), path("nowhere.orchard"), path("x")}).code, 1);
@@ -103,7 +104,7 @@ TEST_F(CommandLine, WhatIsNoBookIsRefusedWithARemedy) {
 }
 
 TEST_F(CommandLine, TheSampleGoesRoundByteForByte) {
-    const Run in = run({QStringLiteral("import"), path("sample.orchard"), sample()});
+    const Called in = run({QStringLiteral("import"), path("sample.orchard"), sample()});
     ASSERT_EQ(in.code, 0) << in.errors.toStdString();
     ASSERT_EQ(run({QStringLiteral("archive"), path("sample.orchard"), path("again")}).code, 0);
     const auto before = contentOf(sample());
@@ -116,7 +117,7 @@ TEST_F(CommandLine, TheSampleGoesRoundByteForByte) {
 }
 
 TEST_F(CommandLine, ADryRunLeavesNothing) {
-    const Run dry = run(
+    const Called dry = run(
         {QStringLiteral("import"), path("sample.orchard"), sample(), QStringLiteral("--dry-run")});
     EXPECT_EQ(dry.code, 0) << dry.errors.toStdString();
     EXPECT_FALSE(QFile::exists(path("sample.orchard")));
@@ -126,22 +127,23 @@ TEST_F(CommandLine, ATableWithoutRecipeSaysWhatToDo) {
     ASSERT_EQ(run({QStringLiteral("new"), path("mine.orchard")}).code, 0);
     write("trees.csv", "code,row,place\nHB20-01,1,1\n");
     EXPECT_EQ(run({QStringLiteral("import"), path("mine.orchard"), path("trees.csv")}).code, 2);
-    const Run unknown = run({QStringLiteral("import"), path("mine.orchard"), path("trees.csv"),
-                             QStringLiteral("--recipe"), QStringLiteral("tree list")});
+    const Called unknown = run({QStringLiteral("import"), path("mine.orchard"), path("trees.csv"),
+                                QStringLiteral("--recipe"), QStringLiteral("tree list")});
     EXPECT_EQ(unknown.code, 1);
     EXPECT_TRUE(unknown.errors.contains(QStringLiteral("recipe")));
 }
 
 TEST_F(CommandLine, LabelsOfTheSampleBecomeAPdf) {
     ASSERT_EQ(run({QStringLiteral("import"), path("sample.orchard"), sample()}).code, 0);
-    const Run labels = run({QStringLiteral("labels"), path("sample.orchard"), path("labels.pdf")});
+    const Called labels =
+        run({QStringLiteral("labels"), path("sample.orchard"), path("labels.pdf")});
     EXPECT_TRUE(labels.code == 0 || labels.errors.contains(QStringLiteral("mm")))
         << labels.errors.toStdString();
     QFile pdf(path("labels.pdf"));
     ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
     EXPECT_TRUE(pdf.read(5) == "%PDF-");
-    const Run nobody = run({QStringLiteral("labels"), path("sample.orchard"), path("no.pdf"),
-                            QStringLiteral("no such tree")});
+    const Called nobody = run({QStringLiteral("labels"), path("sample.orchard"), path("no.pdf"),
+                               QStringLiteral("no such tree")});
     EXPECT_EQ(nobody.code, 1);
     EXPECT_FALSE(QFile::exists(path("no.pdf")));
 }

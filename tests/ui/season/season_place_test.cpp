@@ -5,6 +5,7 @@
 
 #include <QComboBox>
 #include <QTest>
+#include <QThreadPool>
 
 #include <algorithm>
 #include <atomic>
@@ -142,15 +143,20 @@ TEST(SeasonPlace, AnOvertakenAnswerIsDropped) {
 }
 
 TEST(SeasonPlace, MayGoWhileItReads) {
-    auto book = opened(walkedOrchard()->takeStore(), [] {
+    std::atomic<int> reading = 0;
+    auto book = opened(walkedOrchard()->takeStore(), [&reading] {
+        ++reading;
         QTest::qSleep(50);
         return Result<std::unique_ptr<Store>>(walkedOrchard()->takeStore());
     });
     {
         SeasonPlace place(*book);
         place.show();
+        ASSERT_TRUE(QTest::qWaitFor([&reading] { return reading > 0; }));
     }
-    QTest::qWait(200);
+    QThreadPool::globalInstance()->waitForDone();
+    QTest::qWait(50); // the late answer comes, and finds nobody
+    EXPECT_GT(reading, 0);
 }
 
 } // namespace
