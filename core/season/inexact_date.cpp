@@ -221,8 +221,7 @@ bool hasShortYear(std::string_view pattern) {
     return std::any_of(kPatterns.begin(), kPatterns.end(), [&](const Form& form) {
         return pattern.size() == form.pattern.size() && pattern.size() > 2 &&
                form.pattern.back() == 'y' && pattern.back() == 'n' &&
-               pattern.substr(0, pattern.size() - 1) ==
-                   form.pattern.substr(0, pattern.size() - 1);
+               pattern.substr(0, pattern.size() - 1) == form.pattern.substr(0, pattern.size() - 1);
     });
 }
 
