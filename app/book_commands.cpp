@@ -90,10 +90,11 @@ int newCommand(const QStringList& arguments) {
     return kDone;
 }
 
-int importArchive(const QString& bookName, const QString& folder, bool dryRun, bool skipFaulty) {
+int importArchive(const QString& bookName, const QString& folder, const ArchiveJob& job) {
     ImportOptions options;
-    options.dryRun = dryRun;
-    options.skipFaulty = skipFaulty;
+    options.dryRun = job.dryRun;
+    options.skipFaulty = job.skipFaulty;
+    options.takeChanged = job.takeChanged;
     const auto file = pathOf(bookName);
     const bool existed = std::filesystem::exists(file);
     auto book = existed ? openBook(file) : createBook(file);

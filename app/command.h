@@ -31,7 +31,12 @@ int archiveCommand(const QStringList& arguments);
 int checkCommand(const QStringList& arguments);
 int labelsCommand(const QStringList& arguments);
 /// Rebuilds a book from an archive folder; a part of importCommand.
-int importArchive(const QString& bookName, const QString& folder, bool dryRun, bool skipFaulty);
+struct ArchiveJob {
+    bool dryRun = false;
+    bool skipFaulty = false;
+    bool takeChanged = false; ///< tables edited after the archive was written
+};
+int importArchive(const QString& bookName, const QString& folder, const ArchiveJob& job);
 int tourCommand(const QStringList& arguments);
 
 } // namespace pipwright::app

@@ -123,7 +123,10 @@ int importCommand(const QStringList& arguments) {
     const QCommandLineOption today(QStringLiteral("today"),
                                    tr("The day taken as today, for records without a date."),
                                    QStringLiteral("DATE"));
-    parser.addOptions({recipe, dryRun, skip, today});
+    const QCommandLineOption changed(
+        QStringLiteral("take-changed"),
+        tr("Takes tables of an archive that were edited after it was written."));
+    parser.addOptions({recipe, dryRun, skip, changed, today});
     if (const auto code = parsed(parser, QStringLiteral("import"), arguments, 2, 2)) {
         return *code;
     }
@@ -133,7 +136,8 @@ int importCommand(const QStringList& arguments) {
                      names[1].toStdString()});
     }
     if (QFileInfo(names[1]).isDir()) {
-        return importArchive(names[0], names[1], parser.isSet(dryRun), parser.isSet(skip));
+        return importArchive(names[0], names[1],
+                             {parser.isSet(dryRun), parser.isSet(skip), parser.isSet(changed)});
     }
     TableJob job{
         names[0],          names[1], parser.value(recipe), systemDay(), parser.isSet(dryRun),

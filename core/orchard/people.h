@@ -10,7 +10,7 @@
 
 namespace pipwright {
 
-/// An observer, taster or grower. Health notes only if given; they can be redacted for good.
+/// An observer, taster or grower. Health notes only if the person gave them.
 struct Person {
     PersonId id;
     std::string name;

@@ -87,6 +87,7 @@ void MainWindow::putOnDesk(Result<std::unique_ptr<OpenBook>> opened, const QStri
     m_pages->addWidget(m_workbench);
     m_pages->setCurrentWidget(m_workbench);
     m_workbench->restoreSplitter(m_settings.splitter());
+    m_workbench->sheet()->setUnits(m_settings.units());
     m_workbench->rows()->map()->setFocus(Qt::OtherFocusReason);
     connect(m_workbench, &Workbench::todayWanted, this, &MainWindow::askToday);
     connect(m_workbench, &Workbench::importWanted, this, &MainWindow::importTable);

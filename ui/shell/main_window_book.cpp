@@ -4,6 +4,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/today_popup.h"
 #include "ui/shell/workbench.h"
+#include "ui/tree/tree_sheet.h"
 #include "ui/widgets/notice_bar.h"
 #include "ui/widgets/status_line.h"
 
@@ -271,8 +272,8 @@ void MainWindow::chooseUnits() {
         one->setChecked(m_settings.units() == units);
         connect(one, &QAction::triggered, this, [this, units] {
             m_settings.setUnits(units);
-            if (book() != nullptr) {
-                Q_EMIT book()->viewChanged({});
+            if (m_workbench != nullptr) {
+                m_workbench->sheet()->setUnits(units);
             }
         });
     };

@@ -122,6 +122,10 @@ void Workbench::connectParts() {
         foldSheet(false);
         m_sheet->setFocus(Qt::OtherFocusReason);
     });
+    connect(m_compare, &ComparePlace::treeActivated, this, [this] {
+        foldSheet(false);
+        m_sheet->setFocus(Qt::OtherFocusReason);
+    });
     connect(m_rows, &RowsPlace::filterWordsChanged, this,
             [this] { m_status->setFilter(m_rows->filterWords()); });
     connect(m_rows, &RowsPlace::contextMenuWanted, this, &Workbench::contextMenuWanted);
