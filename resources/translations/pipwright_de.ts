@@ -75,178 +75,966 @@
     <name>Print</name>
     <message>
         <source>Hang tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Hängeetikett</translation>
     </message>
     <message>
         <source>Branch tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Astetikett</translation>
     </message>
     <message>
         <source>Loop label</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlaufenetikett</translation>
     </message>
     <message>
         <source>Pot label</source>
-        <translation type="unfinished"></translation>
+        <translation>Topfetikett</translation>
     </message>
     <message>
         <source>Row post</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenpfahl</translation>
     </message>
     <message>
         <source>Label</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>A4 across</source>
-        <translation type="unfinished"></translation>
+        <translation>A4 quer</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>the code</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kennung</translation>
     </message>
     <message>
         <source>the cross</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kreuzung</translation>
     </message>
     <message>
         <source>year and place</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr und Platz</translation>
     </message>
     <message>
         <source>the further lines</source>
-        <translation type="unfinished"></translation>
+        <translation>die weiteren Zeilen</translation>
     </message>
     <message>
         <source>the label code</source>
-        <translation type="unfinished"></translation>
+        <translation>der Etikettencode</translation>
     </message>
     <message>
         <source>the last note</source>
-        <translation type="unfinished"></translation>
+        <translation>die letzte Notiz</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht</translation>
     </message>
     <message>
         <source>ripening</source>
-        <translation type="unfinished"></translation>
+        <translation>beginnt zu reifen</translation>
     </message>
     <message>
         <source>ripe</source>
-        <translation type="unfinished"></translation>
+        <translation>reif</translation>
     </message>
     <message>
         <source>over</source>
-        <translation type="unfinished"></translation>
+        <translation>überreif</translation>
     </message>
     <message>
         <source>gone</source>
-        <translation type="unfinished"></translation>
+        <translation>vorbei</translation>
     </message>
     <message>
         <source>Row %1, from the zero stake</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe %1, vom Nullpfahl weg</translation>
     </message>
     <message>
         <source>Row %1, back to the zero stake</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe %1, zurück zum Nullpfahl</translation>
     </message>
     <message>
         <source>expected: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet: %1</translation>
     </message>
     <message>
         <source>… more in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>… mehr im Buch</translation>
     </message>
     <message>
         <source>Fallen fruit can carry germs from animals: wash it, taste nothing rotten, keep it out of raw juice. Taste nothing within the waiting time of a spray.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fallobst kann Keime von Tieren tragen: waschen, nichts Faules kosten, nicht in rohen Saft geben. Nichts kosten, solange die Wartezeit einer Spritzung läuft.</translation>
     </message>
     <message>
         <source>Ruler page</source>
-        <translation type="unfinished"></translation>
+        <translation>Linealblatt</translation>
     </message>
     <message>
         <source>Print at actual size (100 %), never &quot;fit to page&quot;. Lay a ruler on the line: it must measure %1 mm. If it does not, the labels will not lie where they should.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Originalgröße drucken (100 %), nie „an Seite anpassen“. Ein Lineal an die Linie legen: Sie muss %1 mm messen. Sonst liegen die Etiketten nicht dort, wo sie sollen.</translation>
     </message>
     <message>
         <source>%1, %2 x %3 mm</source>
         <comment>kind, width, height</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 x %3 mm</translation>
     </message>
     <message>
         <source>%1: single</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: einzeln</translation>
     </message>
     <message>
         <source>%1: %2 to cut, %3 x %4</source>
         <comment>label, paper, grid</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 zum Schneiden, %3 x %4</translation>
     </message>
     <message>
         <source>%1: %2, %3 x %4</source>
         <comment>label, paper, grid</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3 x %4</translation>
     </message>
     <message>
         <source>Label %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>tree, field</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1 is %2 mm wide, there is room for %3 mm. (%4)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist %2 mm breit, Platz ist für %3 mm. (%4)</translation>
     </message>
     <message>
         <source>%1 needs %2 lines, there is room for %3. (%4)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 braucht %2 Zeilen, Platz ist für %3. (%4)</translation>
     </message>
     <message>
         <source>%1 have no room on this stock. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 haben auf diesem Etikett keinen Platz. (%2)</translation>
     </message>
     <message>
         <source>%1 cannot be drawn as a QR code. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht als QR-Code zeichnen. (%2)</translation>
     </message>
     <message>
         <source>%1 is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist leer.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::app</name>
+    <message>
+        <source>, %1 left out</source>
+        <translation>, %1 ausgelassen</translation>
+    </message>
+    <message>
+        <source>  journal entries: %1, photos: %2</source>
+        <translation>  Journaleinträge: %1, Fotos: %2</translation>
+    </message>
+    <message>
+        <source>Dry run: nothing is wrong, nothing was written.</source>
+        <translation>Probelauf: Alles in Ordnung, nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Dry run: %1 faults, nothing was written.</source>
+        <translation>Probelauf: %1 Fehler, nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Nothing was imported: %1 faults. Repair the lines, or use --skip-faulty.</source>
+        <translation>Nichts wurde übernommen: %1 Fehler. Die Zeilen berichtigen oder --skip-faulty verwenden.</translation>
+    </message>
+    <message>
+        <source>Makes an empty orchard book with the shipped traits.</source>
+        <translation>Legt ein leeres Obstbuch mit den mitgelieferten Merkmalen an.</translation>
+    </message>
+    <message>
+        <source>the file to make, NAME.orchard</source>
+        <translation>die neue Datei, NAME.orchard</translation>
+    </message>
+    <message>
+        <source>Title of the book.</source>
+        <translation>Titel des Buches.</translation>
+    </message>
+    <message>
+        <source>My orchard</source>
+        <translation>Mein Obstgarten</translation>
+    </message>
+    <message>
+        <source>Whose breeding work it is.</source>
+        <translation>Wessen Zuchtarbeit es ist.</translation>
+    </message>
+    <message>
+        <source>%1 is ready.</source>
+        <translation>%1 ist angelegt.</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>liest</translation>
+    </message>
+    <message>
+        <source>Writes a whole book as a folder of plain tables, pictures and history included.</source>
+        <translation>Schreibt ein ganzes Buch als Ordner mit einfachen Tabellen, samt Bildern und Geschichte.</translation>
+    </message>
+    <message>
+        <source>the book</source>
+        <translation>das Buch</translation>
+    </message>
+    <message>
+        <source>the folder: new, empty, or an older archive</source>
+        <translation>der Ordner: neu, leer oder ein älteres Archiv</translation>
+    </message>
+    <message>
+        <source>writing</source>
+        <translation>schreibt</translation>
+    </message>
+    <message>
+        <source>%1: %2 records, %3 journal entries, %4 photos, %5 bytes.</source>
+        <translation>%1: %2 Datensätze, %3 Journaleinträge, %4 Fotos, %5 Byte.</translation>
+    </message>
+    <message>
+        <source>Checks a book: file, references, finder, pictures by hash, and that the journal leads to the content.</source>
+        <translation>Prüft ein Buch: Datei, Verweise, Suche, Bilder anhand ihrer Prüfsumme, und ob das Journal zum Inhalt führt.</translation>
+    </message>
+    <message>
+        <source>%1 records, %2 journal entries (%3 replayed), %4 photos: %5</source>
+        <translation>%1 Datensätze, %2 Journaleinträge (%3 nachvollzogen), %4 Fotos: %5</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>%1 findings</source>
+        <translation>%1 Befunde</translation>
+    </message>
+    <message>
+        <source>%1 lines: %2 new, %3 in the book already, %4 faulty</source>
+        <translation>%1 Zeilen: %2 neu, %3 schon im Buch, %4 fehlerhaft</translation>
+    </message>
+    <message>
+        <source>Dry run: nothing was written.</source>
+        <translation>Probelauf: Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Nothing was brought in. Repair the lines, or use --skip-faulty.</source>
+        <translation>Nichts wurde übernommen. Die Zeilen berichtigen oder --skip-faulty verwenden.</translation>
+    </message>
+    <message>
+        <source>There is nothing new in it.</source>
+        <translation>Es steht nichts Neues darin.</translation>
+    </message>
+    <message>
+        <source>Done: %1. One undo in the window takes it back.</source>
+        <translation>Fertig: %1. Einmal „Rückgängig“ im Fenster nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Rebuilds a book from an archive folder (the book is made), or brings a table into a book by a recipe kept in it.</source>
+        <translation>Stellt ein Buch aus einem Archivordner wieder her (das Buch wird angelegt) oder übernimmt eine Tabelle nach einem darin abgelegten Rezept.</translation>
+    </message>
+    <message>
+        <source>the folder of an archive, or a CSV or TSV file</source>
+        <translation>der Ordner eines Archivs oder eine CSV- oder TSV-Datei</translation>
+    </message>
+    <message>
+        <source>The named recipe that says what each column is.</source>
+        <translation>Das benannte Rezept, das sagt, was jede Spalte ist.</translation>
+    </message>
+    <message>
+        <source>Only looks, writes nothing.</source>
+        <translation>Sieht nur nach, schreibt nichts.</translation>
+    </message>
+    <message>
+        <source>Leaves faulty lines out, and what depends on them.</source>
+        <translation>Lässt fehlerhafte Zeilen aus, und was an ihnen hängt.</translation>
+    </message>
+    <message>
+        <source>The day taken as today, for records without a date.</source>
+        <translation>Der Tag, der als heute gilt, für Datensätze ohne Datum.</translation>
+    </message>
+    <message>
+        <source>Takes tables of an archive that were edited after it was written.</source>
+        <translation>Nimmt auch Tabellen eines Archivs an, die danach bearbeitet wurden.</translation>
+    </message>
+    <message>
+        <source>pipwright import: a table needs --recipe NAME. See &apos;pipwright import --help&apos;.</source>
+        <translation>pipwright import: Eine Tabelle braucht --recipe NAME. Siehe &apos;pipwright import --help&apos;.</translation>
+    </message>
+    <message>
+        <source>--today: &quot;%1&quot; is not a day. Write it as 2026-08-22.</source>
+        <translation>--today: „%1“ ist kein Tag. Schreibweise: 2026-08-22.</translation>
+    </message>
+    <message>
+        <source>Lays out the field labels of plants as a PDF. Print it at actual size, never &quot;fit to page&quot;.
+
+Stocks:
+</source>
+        <translation>Setzt die Feldetiketten von Pflanzen als PDF. In Originalgröße drucken, nie „an Seite anpassen“.
+
+Etikettenbogen:
+</translation>
+    </message>
+    <message>
+        <source>the file to write</source>
+        <translation>die Datei, die geschrieben wird</translation>
+    </message>
+    <message>
+        <source>codes or row/position; all growing plants when none</source>
+        <translation>Kennungen oder Reihe/Platz; ohne Angabe alle lebenden Pflanzen</translation>
+    </message>
+    <message>
+        <source>What to print on.</source>
+        <translation>Worauf gedruckt wird.</translation>
+    </message>
+    <message>
+        <source>First free label of a half-used sheet, from 1.</source>
+        <translation>Erstes freies Etikett eines angebrochenen Bogens, ab 1.</translation>
+    </message>
+    <message>
+        <source>--stock: there is no such stock. There are:
+%1</source>
+        <translation>--stock: Diesen Bogen gibt es nicht. Es gibt:
+%1</translation>
+    </message>
+    <message>
+        <source>Field labels</source>
+        <translation>Feldetiketten</translation>
+    </message>
+    <message>
+        <source>%1: %2 labels asked for, %3 remarks, %4 pages.</source>
+        <translation>%1: %2 Etiketten verlangt, %3 Anmerkungen, %4 Seiten.</translation>
+    </message>
+    <message>
+        <source>Draws every screen of a book as PNG at 100 % and 200 %, light and dark, a sheet of labels and a walking sheet as PDF.</source>
+        <translation>Zeichnet alle Ansichten eines Buches als PNG zu 100 % und 200 %, hell und dunkel, dazu einen Bogen Etiketten und ein Rundgangsblatt als PDF.</translation>
+    </message>
+    <message>
+        <source>the folder to draw into</source>
+        <translation>der Ordner für die Bilder</translation>
+    </message>
+    <message>
+        <source>Only this scale: 1 or 2.</source>
+        <translation>Nur diese Größe: 1 oder 2.</translation>
+    </message>
+    <message>
+        <source>The day taken as today.</source>
+        <translation>Der Tag, der als heute gilt.</translation>
+    </message>
+    <message>
+        <source>The tour is in %1.</source>
+        <translation>Die Bilder liegen in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::app::FileDoors</name>
+    <message>
+        <source>The archive holds %1 records, %2 journal entries and %3 photos.</source>
+        <translation>Das Archiv enthält %1 Datensätze, %2 Journaleinträge und %3 Fotos.</translation>
+    </message>
+    <message>
+        <source>The book is rebuilt, with %1 journal entries.</source>
+        <translation>Das Buch ist wiederhergestellt, mit %1 Journaleinträgen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing was imported: %n fault(s) in the archive.</source>
+        <translation>
+            <numerusform>Nichts wurde übernommen: %n Fehler im Archiv.</numerusform>
+            <numerusform>Nichts wurde übernommen: %n Fehler im Archiv.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The book is sound: %1 records, %2 journal entries replayed, %3 photos.</source>
+        <translation>Das Buch ist in Ordnung: %1 Datensätze, %2 Journaleinträge nachvollzogen, %3 Fotos.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The check found %n thing(s) wrong.</source>
+        <translation>
+            <numerusform>Die Prüfung fand %n Fehler.</numerusform>
+            <numerusform>Die Prüfung fand %n Fehler.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::app::Tour</name>
+    <message>
+        <source>Field labels</source>
+        <translation>Feldetiketten</translation>
+    </message>
+    <message>
+        <source>/labels.pdf</source>
+        <translation>/labels.pdf</translation>
+    </message>
+    <message>
+        <source>Walking sheet</source>
+        <translation>Rundgangsblatt</translation>
+    </message>
+    <message>
+        <source>/walking-sheet.pdf</source>
+        <translation>/walking-sheet.pdf</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::AccessibleMap</name>
     <message>
         <source>place %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz %1</translation>
     </message>
     <message>
         <source>row %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe %1</translation>
     </message>
     <message>
         <source>no place</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Platz</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::Actions</name>
+    <message>
+        <source>&amp;Book</source>
+        <translation>&amp;Buch</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>B&amp;earbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Tree</source>
+        <translation>B&amp;aum</translation>
+    </message>
+    <message>
+        <source>&amp;Go</source>
+        <translation>&amp;Gehe zu</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>Ans&amp;icht</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>New book...</source>
+        <translation>Neues Buch …</translation>
+    </message>
+    <message>
+        <source>Open book...</source>
+        <translation>Buch öffnen …</translation>
+    </message>
+    <message>
+        <source>Open the sample orchard</source>
+        <translation>Das Musterbuch öffnen</translation>
+    </message>
+    <message>
+        <source>Close book</source>
+        <translation>Buch schließen</translation>
+    </message>
+    <message>
+        <source>Bring in a table...</source>
+        <translation>Tabelle übernehmen …</translation>
+    </message>
+    <message>
+        <source>Rebuild a book from an archive...</source>
+        <translation>Buch aus Archiv wiederherstellen …</translation>
+    </message>
+    <message>
+        <source>Write an archive...</source>
+        <translation>Archiv schreiben …</translation>
+    </message>
+    <message>
+        <source>Restore a dated copy...</source>
+        <translation>Tageskopie zurückholen …</translation>
+    </message>
+    <message>
+        <source>Check the book</source>
+        <translation>Buch prüfen</translation>
+    </message>
+    <message>
+        <source>Day taken as today...</source>
+        <translation>Tag, der als heute gilt …</translation>
+    </message>
+    <message>
+        <source>Who is at the keyboard...</source>
+        <translation>Wer schreibt …</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>History of the book</source>
+        <translation>Geschichte des Buches</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Select all shown trees</source>
+        <translation>Alle gezeigten Bäume auswählen</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Bite</source>
+        <translation>Bissprobe</translation>
+    </message>
+    <message>
+        <source>Walk mark</source>
+        <translation>Reifezeichen</translation>
+    </message>
+    <message>
+        <source>Observation</source>
+        <translation>Beobachtung</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Graft wish</source>
+        <translation>Pfropfwunsch</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Lost, dead or removed</source>
+        <translation>Verloren, tot oder entfernt</translation>
+    </message>
+    <message>
+        <source>Lay beside</source>
+        <translation>Danebenlegen</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>Walking sheet of these trees</source>
+        <translation>Rundgangsblatt dieser Bäume</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>Tastings</source>
+        <translation>Verkosten</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>Grafting</source>
+        <translation>Veredeln</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Tree sheet</source>
+        <translation>Baumblatt</translation>
+    </message>
+    <message>
+        <source>Trees as a list</source>
+        <translation>Bäume als Liste</translation>
+    </message>
+    <message>
+        <source>Fold the tree sheet</source>
+        <translation>Baumblatt einklappen</translation>
+    </message>
+    <message>
+        <source>Zoom in</source>
+        <translation>Vergrößern</translation>
+    </message>
+    <message>
+        <source>Zoom out</source>
+        <translation>Verkleinern</translation>
+    </message>
+    <message>
+        <source>Whole orchard</source>
+        <translation>Ganzer Obstgarten</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Farbschema</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Let things move</source>
+        <translation>Bewegung zulassen</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Handbook</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>About, and cautions</source>
+        <translation>Über Pipwright, und Warnhinweise</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::AncestryView</name>
+    <message>
+        <source>seed parent</source>
+        <translation>Mutter</translation>
+    </message>
+    <message>
+        <source>pollen parent</source>
+        <translation>Vater</translation>
+    </message>
+    <message>
+        <source>grandparent</source>
+        <translation>Großelter</translation>
+    </message>
+    <message>
+        <source>great-grandparent</source>
+        <translation>Urgroßelter</translation>
+    </message>
+    <message>
+        <source>%1 on the seed side</source>
+        <translation>%1 mütterlicherseits</translation>
+    </message>
+    <message>
+        <source>%1 on the pollen side</source>
+        <translation>%1 väterlicherseits</translation>
+    </message>
+    <message>
+        <source>Ancestry, three generations</source>
+        <translation>Abstammung, drei Generationen</translation>
+    </message>
+    <message>
+        <source>open pollinated</source>
+        <translation>frei abgeblüht</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::AnotherForm</name>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>code or name of what it is</source>
+        <translation>Kennung oder Name dessen, was es ist</translation>
+    </message>
+    <message>
+        <source>What that rests on</source>
+        <translation>Worauf das beruht</translation>
+    </message>
+    <message>
+        <source>%1 is another genotype</source>
+        <translation>%1 ist ein anderer Genotyp</translation>
+    </message>
+    <message>
+        <source>The book has no genotype &quot;%1&quot;.</source>
+        <translation>Im Buch steht kein Genotyp „%1“.</translation>
+    </message>
+    <message>
+        <source>Type a code or name that is in the book.</source>
+        <translation>Eine Kennung oder einen Namen aus dem Buch eingeben.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::BesideForm</name>
+    <message>
+        <source>What stands there too</source>
+        <translation>Was dort noch steht</translation>
+    </message>
+    <message>
+        <source>code, or what its tag says; empty if nobody knows</source>
+        <translation>Kennung oder Text des Schildes; leer, wenn es niemand weiß</translation>
+    </message>
+    <message>
+        <source>Another plant stands beside %1</source>
+        <translation>Neben %1 steht eine weitere Pflanze</translation>
+    </message>
+    <message>
+        <source>This plant stands at no known place.</source>
+        <translation>Der Platz dieser Pflanze ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Choose one in a row.</source>
+        <translation>Eine Pflanze in einer Reihe wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::BiteForm</name>
+    <message>
+        <source>&quot;%1&quot; is not a liking.</source>
+        <translation>„%1“ ist kein Gefallen.</translation>
+    </message>
+    <message>
+        <source>Type 1 to 9, halves allowed, as 7, 7.5 or 7h; words go behind it.</source>
+        <translation>1 bis 9 eingeben, halbe erlaubt, als 7, 7.5 oder 7h; Worte dahinter.</translation>
+    </message>
+    <message>
+        <source>How it left the tree</source>
+        <translation>Wie es vom Baum kam</translation>
+    </message>
+    <message>
+        <source>Sound or hurt</source>
+        <translation>Heil oder verletzt</translation>
+    </message>
+    <message>
+        <source>Ripeness as eaten</source>
+        <translation>Reife beim Essen</translation>
+    </message>
+    <message>
+        <source>Where it was kept</source>
+        <translation>Wo es lag</translation>
+    </message>
+    <message>
+        <source>Liking, then words</source>
+        <translation>Gefallen, dann Worte</translation>
+    </message>
+    <message>
+        <source>7.5 crisp, sharp, aniseed</source>
+        <translation>7.5 knackig, säuerlich, Anis</translation>
+    </message>
+    <message>
+        <source>Taster</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>Days off the tree</source>
+        <translation>Tage seit der Ernte</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <source>Left the tree</source>
+        <translation>Vom Baum</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation>Beim Essen</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Sprayed fruit: not before its waiting time is over. Who gets an itching mouth or throat from raw fruit should not taste; with trouble breathing, call for help at once.</source>
+        <translation>Gespritztes Obst: nicht vor Ablauf der Wartezeit. Wem rohes Obst in Mund oder Hals juckt, der sollte nicht kosten; bei Atemnot sofort Hilfe rufen.</translation>
+    </message>
+    <message>
+        <source>early</source>
+        <comment>picked</comment>
+        <translation>zu früh</translation>
+    </message>
+    <message>
+        <source>shaken</source>
+        <translation>geschüttelt</translation>
+    </message>
+    <message>
+        <source>dropped today</source>
+        <translation>heute gefallen</translation>
+    </message>
+    <message>
+        <source>on the ground</source>
+        <translation>am Boden</translation>
+    </message>
+    <message>
+        <source>insect</source>
+        <translation>Insekt</translation>
+    </message>
+    <message>
+        <source>rot</source>
+        <translation>faul</translation>
+    </message>
+    <message>
+        <source>Bite of %1</source>
+        <translation>Bissprobe von %1</translation>
+    </message>
+    <message>
+        <source>tasted by %1</source>
+        <translation>verkostet von %1</translation>
+    </message>
+    <message>
+        <source>liking %1 of 9 as eaten</source>
+        <translation>Gefallen %1 von 9 beim Essen</translation>
+    </message>
+    <message>
+        <source>Liking 1 to 9 first (7, 7.5 or 7h), then words. Enter saves.</source>
+        <translation>Zuerst das Gefallen von 1 bis 9 (7, 7.5 oder 7h), dann Worte. Die Eingabetaste sichert.</translation>
+    </message>
+    <message>
+        <source>Rotten fruit can hold a poison that cutting out does not remove: do not eat it.</source>
+        <translation>Faules Obst kann ein Gift enthalten, das durch Ausschneiden nicht verschwindet: nicht essen.</translation>
+    </message>
+    <message>
+        <source>Fruit from the ground can carry germs of animal droppings: wash it, cut it, and leave it be if you are pregnant, ill, very young or old. Never juice it raw.</source>
+        <translation>Obst vom Boden kann Keime aus Tierkot tragen: waschen, aufschneiden, und liegen lassen, wer schwanger, krank, sehr jung oder alt ist. Nie roh entsaften.</translation>
+    </message>
+    <message>
+        <source>Hurt fruit: cut well around the damage, and spit it out if it tastes musty.</source>
+        <translation>Verletztes Obst: großzügig ausschneiden, und ausspucken, was muffig schmeckt.</translation>
+    </message>
+    <message>
+        <source>The bite has neither liking nor words.</source>
+        <translation>Die Bissprobe hat weder Gefallen noch Worte.</translation>
+    </message>
+    <message>
+        <source>Type 1 to 9, then words, then Enter.</source>
+        <translation>1 bis 9 eingeben, dann Worte, dann die Eingabetaste.</translation>
+    </message>
+    <message>
+        <source>The book knows nobody who tastes.</source>
+        <translation>Das Buch kennt niemanden, der verkostet.</translation>
+    </message>
+    <message>
+        <source>Enter yourself as a taster in the book first.</source>
+        <translation>Zuerst sich selbst als Verkoster ins Buch eintragen.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::BookHistory</name>
+    <message>
+        <source>History of the book</source>
+        <translation>Geschichte des Buches</translation>
+    </message>
+    <message>
+        <source>Entries of the journal</source>
+        <translation>Einträge des Journals</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>wann</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation>wer</translation>
+    </message>
+    <message>
+        <source>Older entries</source>
+        <translation>Ältere Einträge</translation>
+    </message>
+    <message>
+        <source>Open an entry to see every field before and after. Nothing here can be erased; undone steps stay listed.</source>
+        <translation>Ein geöffneter Eintrag zeigt jedes Feld vorher und nachher. Hier lässt sich nichts löschen; zurückgenommene Schritte bleiben stehen.</translation>
+    </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>Baseline: the content came without its history</source>
+        <translation>Ausgangsstand: Der Inhalt kam ohne seine Geschichte</translation>
+    </message>
+    <message numerus="yes">
+        <source>... and %n more</source>
+        <translation>
+            <numerusform>... und %n weiterer</numerusform>
+            <numerusform>... und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>new %1</source>
+        <translation>neu: %1</translation>
+    </message>
+    <message>
+        <source>taken back: %1</source>
+        <translation>zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>changed: %1</source>
+        <translation>geändert: %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ChangeWords</name>
+    <message>
+        <source>one that is gone</source>
+        <translation>nicht mehr vorhanden</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3, then %4</source>
+        <translation>%1, %2: %3, danach %4</translation>
+    </message>
+    <message>
+        <source>new %1: %2</source>
+        <translation>neu: %1: %2</translation>
+    </message>
+    <message>
+        <source>taken away: %1: %2</source>
+        <translation>entfernt: %1: %2</translation>
     </message>
 </context>
 <context>
@@ -330,121 +1118,710 @@
     <name>pipwright::ui::ColourChoices</name>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Family</source>
-        <translation type="unfinished"></translation>
+        <translation>Familie</translation>
     </message>
     <message>
         <source>First fruit year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr der ersten Frucht</translation>
     </message>
     <message>
         <source>Latest liking</source>
-        <translation type="unfinished"></translation>
+        <translation>Letztes Gefallen</translation>
     </message>
     <message>
         <source>Number of fair lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl fairer Proben</translation>
     </message>
     <message>
         <source>Harvest week</source>
-        <translation type="unfinished"></translation>
+        <translation>Erntewoche</translation>
     </message>
     <message>
         <source>Scab</source>
-        <translation type="unfinished"></translation>
+        <translation>Schorf</translation>
     </message>
     <message>
         <source>Identity</source>
-        <translation type="unfinished"></translation>
+        <translation>Identität</translation>
     </message>
     <message>
         <source>Last visited</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Besuch</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::ColourChooser</name>
     <message>
         <source>Colour by</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe nach</translation>
     </message>
     <message>
         <source>What the colours of the map show</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Farben der Karte zeigen</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::Colourings</name>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Identity</source>
-        <translation type="unfinished"></translation>
+        <translation>Identität</translation>
     </message>
     <message>
         <source>Family</source>
-        <translation type="unfinished"></translation>
+        <translation>Familie</translation>
     </message>
     <message>
         <source>First fruit (crop year)</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Frucht (Erntejahr)</translation>
     </message>
     <message>
         <source>Fair lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire Proben</translation>
     </message>
     <message>
         <source>Latest liking (1 to 9)</source>
-        <translation type="unfinished"></translation>
+        <translation>Letztes Gefallen (1 bis 9)</translation>
     </message>
     <message>
         <source>Harvest week</source>
-        <translation type="unfinished"></translation>
+        <translation>Erntewoche</translation>
     </message>
     <message>
         <source>Scab (1 none to 9 worst)</source>
-        <translation type="unfinished"></translation>
+        <translation>Schorf (1 keiner bis 9 stärkster)</translation>
     </message>
     <message>
         <source>today or yesterday</source>
-        <translation type="unfinished"></translation>
+        <translation>heute oder gestern</translation>
     </message>
     <message>
         <source>within a week</source>
-        <translation type="unfinished"></translation>
+        <translation>in der letzten Woche</translation>
     </message>
     <message>
         <source>within a month</source>
-        <translation type="unfinished"></translation>
+        <translation>im letzten Monat</translation>
     </message>
     <message>
         <source>within a year</source>
-        <translation type="unfinished"></translation>
+        <translation>im letzten Jahr</translation>
     </message>
     <message>
         <source>longer ago</source>
-        <translation type="unfinished"></translation>
+        <translation>länger her</translation>
     </message>
     <message>
         <source>Last visited</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Besuch</translation>
     </message>
     <message>
         <source>worse beyond doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>sicher schlechter</translation>
     </message>
     <message>
         <source>within doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht sicher verschieden</translation>
     </message>
     <message>
         <source>better beyond doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>sicher besser</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::Compare</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>day and month</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fair score(s)</source>
+        <translation>
+            <numerusform>%n faire Wertung</numerusform>
+            <numerusform>%n faire Wertungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n score(s), none fair</source>
+        <translation>
+            <numerusform>%n Wertung, nicht fair</numerusform>
+            <numerusform>%n Wertungen, keine fair</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation>
+            <numerusform>%n Verkoster</numerusform>
+            <numerusform>%n Verkoster</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n crop year(s)</source>
+        <translation>
+            <numerusform>%n Erntejahr</numerusform>
+            <numerusform>%n Erntejahre</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 (n = %2)</source>
+        <translation>%1 (n = %2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3, n = %4)</source>
+        <translation>%1 (%2 bis %3, n = %4)</translation>
+    </message>
+    <message>
+        <source>benchmark</source>
+        <translation>Vergleichssorte</translation>
+    </message>
+    <message>
+        <source>%1 since %2</source>
+        <translation>%1 seit %2</translation>
+    </message>
+    <message>
+        <source>stands at %1</source>
+        <translation>steht auf %1</translation>
+    </message>
+    <message>
+        <source>parents not known</source>
+        <translation>Eltern unbekannt</translation>
+    </message>
+    <message>
+        <source>never walked: a walk mark (W) at the tree starts it</source>
+        <translation>nie begangen: ein Reifezeichen (W) am Baum macht den Anfang</translation>
+    </message>
+    <message>
+        <source>never yet seen ripe</source>
+        <translation>noch nie reif gesehen</translation>
+    </message>
+    <message>
+        <source>ripe about %1</source>
+        <translation>reif um den %1</translation>
+    </message>
+    <message>
+        <source>usually ripe %1 to %2</source>
+        <translation>meist reif %1 bis %2</translation>
+    </message>
+    <message>
+        <source>, from week %1</source>
+        <translation>, ab Woche %1</translation>
+    </message>
+    <message numerus="yes">
+        <source> (%n crop year(s))</source>
+        <translation>
+            <numerusform> (%n Erntejahr)</numerusform>
+            <numerusform> (%n Erntejahre)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no fair score yet; %1 from %2</source>
+        <translation>noch keine faire Wertung; %1 aus %2</translation>
+    </message>
+    <message>
+        <source>not tasted yet</source>
+        <translation>noch nicht verkostet</translation>
+    </message>
+    <message>
+        <source>%1 (n = 1)</source>
+        <translation>%1 (n = 1)</translation>
+    </message>
+    <message>
+        <source>no lot tasted</source>
+        <translation>keine Probe verkostet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 fair of %n lot(s)</source>
+        <translation>
+            <numerusform>%1 von %n Probe fair</numerusform>
+            <numerusform>%1 von %n Proben fair</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sitting(s)</source>
+        <translation>
+            <numerusform>%n Verkostung</numerusform>
+            <numerusform>%n Verkostungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>▲ %1 above %2</source>
+        <translation>▲ %1 über %2</translation>
+    </message>
+    <message>
+        <source>▼ %1 below %2</source>
+        <translation>▼ %1 unter %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>trait, unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1
+(more is better)</source>
+        <translation>%1
+(mehr ist besser)</translation>
+    </message>
+    <message>
+        <source>%1
+(less is better)</source>
+        <translation>%1
+(weniger ist besser)</translation>
+    </message>
+    <message>
+        <source>Fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>In the mouth</source>
+        <translation>Im Mund</translation>
+    </message>
+    <message>
+        <source>Disease</source>
+        <translation>Krankheit</translation>
+    </message>
+    <message>
+        <source>Tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>Other traits</source>
+        <translation>Andere Merkmale</translation>
+    </message>
+    <message>
+        <source>Filled: fair score. Open: not fair or unclear. Circle: tasted blind. Diamond: sighted. Square: not known. ▲ ▼: the mean differs from that of the first column by more than two standard errors of the difference (three values or more on both sides), as eaten, not yet adjusted for taster and condition. ± is one standard error.</source>
+        <translation>Gefüllt: faire Wertung. Offen: nicht fair oder unklar. Kreis: blind verkostet. Raute: offen verkostet. Quadrat: nicht bekannt. ▲ ▼: Das Mittel weicht von dem der ersten Spalte um mehr als zwei Standardfehler der Differenz ab (mindestens drei Werte auf beiden Seiten), so wie gegessen, noch nicht um Verkoster und Zustand bereinigt. ± ist ein Standardfehler.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::CompareModel</name>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>pedigree</source>
+        <translation>Abstammung</translation>
+    </message>
+    <message>
+        <source>harvest window</source>
+        <translation>Erntefenster</translation>
+    </message>
+    <message>
+        <source>rests on</source>
+        <translation>beruht auf</translation>
+    </message>
+    <message>
+        <source>said of it</source>
+        <translation>was gesagt wurde</translation>
+    </message>
+    <message>
+        <source>liking as eaten, 1 to 9</source>
+        <translation>Gefallen wie gegessen, 1 bis 9</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ComparePaper</name>
+    <message>
+        <source>Trees side by side</source>
+        <translation>Bäume nebeneinander</translation>
+    </message>
+    <message>
+        <source>%1, as the book stood on %2</source>
+        <translation>%1, Stand des Buches am %2</translation>
+    </message>
+    <message>
+        <source>book not named</source>
+        <translation>Buch ohne Titel</translation>
+    </message>
+    <message>
+        <source>▲ ▼: the mean differs from that of the first tree by more than two standard errors of the difference (three values or more on both sides), as eaten, not yet adjusted for taster and condition. ± is one standard error.</source>
+        <translation>▲ ▼: Das Mittel weicht von dem des ersten Baumes um mehr als zwei Standardfehler der Differenz ab (mindestens drei Werte auf beiden Seiten), so wie gegessen, noch nicht um Verkoster und Zustand bereinigt. ± ist ein Standardfehler.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ComparePlace</name>
+    <message>
+        <source>Nothing to compare yet</source>
+        <translation>Noch nichts zu vergleichen</translation>
+    </message>
+    <message>
+        <source>Select a tree on the map, or press C on two to eight trees, and they stand here side by side.</source>
+        <translation>Auf der Karte einen Baum wählen oder C auf zwei bis acht Bäumen drücken: Hier stehen sie dann nebeneinander.</translation>
+    </message>
+    <message>
+        <source>&amp;Print or save PDF</source>
+        <translation>&amp;Drucken oder als PDF sichern</translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Strg+P</translation>
+    </message>
+    <message>
+        <source>Add a benchmark of its weeks</source>
+        <translation>Vergleichssorte derselben Wochen dazulegen</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the table</source>
+        <translation>&amp;Zurück zur Tabelle</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>%1 beside the benchmarks nearest to its weeks. C on a tree lays it beside; Delete takes a column out.</source>
+        <translation>%1 neben den Vergleichssorten, die in den Wochen am nächsten liegen. C auf einem Baum legt ihn dazu; Entf nimmt eine Spalte heraus.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) laid side by side. C on a tree adds it; Delete takes a column out; Ctrl with an arrow moves it; Enter goes to the tree.</source>
+        <translation>
+            <numerusform>%n Baum liegt hier. C auf einem Baum legt ihn dazu; Entf nimmt eine Spalte heraus; Strg mit Pfeil verschiebt sie; die Eingabetaste führt zum Baum.</numerusform>
+            <numerusform>%n Bäume nebeneinander. C auf einem Baum legt ihn dazu; Entf nimmt eine Spalte heraus; Strg mit Pfeil verschiebt sie; die Eingabetaste führt zum Baum.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>weeks not known</source>
+        <translation>Wochen unbekannt</translation>
+    </message>
+    <message>
+        <source>same week</source>
+        <translation>dieselbe Woche</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n week(s) apart</source>
+        <translation>
+            <numerusform>%n Woche entfernt</numerusform>
+            <numerusform>%n Wochen entfernt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>+ %1 · %2</source>
+        <comment>benchmark, how near</comment>
+        <translation>+ %1 · %2</translation>
+    </message>
+    <message>
+        <source>Add the benchmark %1, %2</source>
+        <translation>Die Vergleichssorte %1 dazulegen, %2</translation>
+    </message>
+    <message>
+        <source>Comparison %1</source>
+        <translation>Vergleich %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::CompareTable</name>
+    <message>
+        <source>Trees side by side</source>
+        <translation>Bäume nebeneinander</translation>
+    </message>
+    <message>
+        <source>Trees: drag to reorder</source>
+        <translation>Bäume: zum Umordnen ziehen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::CrossTable</name>
+    <message>
+        <source>emasculated and bagged</source>
+        <translation>kastriert und eingebeutelt</translation>
+    </message>
+    <message>
+        <source>bagged</source>
+        <translation>eingebeutelt</translation>
+    </message>
+    <message>
+        <source>tagged only</source>
+        <translation>nur markiert</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>seed x pollen parent</source>
+        <translation>Mutter × Vater</translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>crop year</source>
+        <translation>Erntejahr</translation>
+    </message>
+    <message>
+        <source>purity</source>
+        <translation>Reinheit</translation>
+    </message>
+    <message>
+        <source>flowers</source>
+        <translation>Blüten</translation>
+    </message>
+    <message>
+        <source>fruits set</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation>Kerne</translation>
+    </message>
+    <message>
+        <source>germinated</source>
+        <translation>gekeimt</translation>
+    </message>
+    <message>
+        <source>seedlings</source>
+        <translation>Sämlinge</translation>
+    </message>
+    <message>
+        <source>growing</source>
+        <translation>am Leben</translation>
+    </message>
+    <message>
+        <source>fruited</source>
+        <translation>getragen</translation>
+    </message>
+    <message>
+        <source>fairly tasted</source>
+        <translation>fair verkostet</translation>
+    </message>
+    <message>
+        <source>watched or further</source>
+        <translation>beobachtet oder weiter</translation>
+    </message>
+    <message>
+        <source>culled</source>
+        <translation>verworfen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::CrossesPlace</name>
+    <message>
+        <source>Crosses</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>Enter on a cross selects its growing trees. A dash is unknown.</source>
+        <translation>Die Eingabetaste auf einer Kreuzung wählt ihre lebenden Bäume. Ein Strich heißt: unbekannt.</translation>
+    </message>
+    <message>
+        <source>No crosses yet</source>
+        <translation>Noch keine Kreuzung</translation>
+    </message>
+    <message>
+        <source>Crosses come in with a table of trees that names their parents.</source>
+        <translation>Kreuzungen kommen mit einer Tabelle von Bäumen, die ihre Eltern nennt.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::DecisionForm</name>
+    <message>
+        <source>Stage</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>Decision on %1</source>
+        <translation>Entscheidung über %1</translation>
+    </message>
+    <message>
+        <source>No stage is chosen.</source>
+        <translation>Keine Stufe gewählt.</translation>
+    </message>
+    <message>
+        <source>Press the letter of a stage.</source>
+        <translation>Den Buchstaben einer Stufe drücken.</translation>
+    </message>
+    <message>
+        <source>The decision has no reason.</source>
+        <translation>Die Entscheidung hat keinen Grund.</translation>
+    </message>
+    <message>
+        <source>Say why in a few words; in three years you will want to know.</source>
+        <translation>In wenigen Worten sagen, warum; in drei Jahren ist es gut zu wissen.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what this plant is, so nothing can be decided of it.</source>
+        <translation>Niemand weiß, was diese Pflanze ist; so lässt sich nichts über sie entscheiden.</translation>
+    </message>
+    <message>
+        <source>Say first who it is.</source>
+        <translation>Zuerst sagen, wer sie ist.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::EntryStrip</name>
+    <message>
+        <source>Save (Enter)</source>
+        <translation>Sichern (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Back (Esc)</source>
+        <translation>Zurück (Esc)</translation>
+    </message>
+    <message>
+        <source>Photo of the tree</source>
+        <translation>Foto des Baumes</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.svg)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.svg)</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>New entry</source>
+        <translation>Neuer Eintrag</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s)</source>
+        <translation>
+            <numerusform>%n Baum</numerusform>
+            <numerusform>%n Bäume</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No tree is selected.</source>
+        <translation>Kein Baum ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Choose one in the rows, or find it with Ctrl+K.</source>
+        <translation>In den Reihen einen wählen oder mit Strg+K suchen.</translation>
+    </message>
+    <message>
+        <source>There is no day.</source>
+        <translation>Es fehlt der Tag.</translation>
+    </message>
+    <message>
+        <source>Type it as 22 Aug, or press Up in the field for today.</source>
+        <translation>Als 22.8. eingeben, oder im Feld den Pfeil nach oben drücken für heute.</translation>
+    </message>
+    <message>
+        <source>The day lies ahead of today.</source>
+        <translation>Der Tag liegt nach heute.</translation>
+    </message>
+    <message>
+        <source>Put the day back, or set what is taken as today.</source>
+        <translation>Den Tag zurücksetzen, oder ändern, was als heute gilt.</translation>
+    </message>
+    <message>
+        <source>This needs one day.</source>
+        <translation>Hier muss es ein einzelner Tag sein.</translation>
+    </message>
+    <message>
+        <source>Type the day itself, as 22 Aug.</source>
+        <translation>Den Tag selbst eingeben, als 22.8.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::EntryWords</name>
+    <message>
+        <source>No tree is named.</source>
+        <translation>Kein Baum ist genannt.</translation>
+    </message>
+    <message>
+        <source>Type its code, or its row/place, as C/14.</source>
+        <translation>Die Kennung eingeben oder Reihe/Platz, als C/14.</translation>
+    </message>
+    <message>
+        <source>More than one plant stands at %1.</source>
+        <translation>Auf %1 steht mehr als eine Pflanze.</translation>
+    </message>
+    <message>
+        <source>Type the code of the one that is meant.</source>
+        <translation>Die Kennung der gemeinten eingeben.</translation>
+    </message>
+    <message>
+        <source>No plant is called &quot;%1&quot;.</source>
+        <translation>Keine Pflanze heißt „%1“.</translation>
+    </message>
+    <message>
+        <source>Type a code that is in the book, or a row/place, as C/14.</source>
+        <translation>Eine Kennung aus dem Buch eingeben, oder Reihe/Platz, als C/14.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::Finder</name>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>benchmark</source>
+        <translation>Vergleichssorte</translation>
+    </message>
+    <message>
+        <source>genotype</source>
+        <translation>Genotyp</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>tasting</source>
+        <translation>Verkostung</translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>alias</source>
+        <translation>anderer Name</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>record</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>command</source>
+        <translation>Befehl</translation>
     </message>
 </context>
 <context>
@@ -470,6 +1847,726 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::FrameTreeView</name>
+    <message>
+        <source>Frame tree drawn limb by limb</source>
+        <translation>Gerüstbaum, Ast für Ast gezeichnet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n limb(s); the list beside it has them in words.</source>
+        <translation>
+            <numerusform>%1, %n Ast; die Liste daneben nennt ihn in Worten.</numerusform>
+            <numerusform>%1, %n Äste; die Liste daneben nennt sie in Worten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>No limb is worked on this tree.</source>
+        <translation>Auf diesem Baum ist kein Ast veredelt.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::GraftOrderModel</name>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>not looked</source>
+        <translation>nicht nachgesehen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 alive</source>
+        <translation>%1 von %2 leben</translation>
+    </message>
+    <message>
+        <source>grafted on</source>
+        <translation>veredelt am</translation>
+    </message>
+    <message>
+        <source>clone</source>
+        <translation>Klon</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>Methode</translation>
+    </message>
+    <message>
+        <source>grafts</source>
+        <translation>Reiser</translation>
+    </message>
+    <message>
+        <source>onto</source>
+        <translation>auf</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::GraftWishModel</name>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>any of its trees</source>
+        <translation>jeder seiner Bäume</translation>
+    </message>
+    <message>
+        <source>place not known</source>
+        <translation>Platz unbekannt</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number of grafts.</source>
+        <translation>„%1“ ist keine Zahl von Reisern.</translation>
+    </message>
+    <message>
+        <source>Type a whole number from 1 to %1.</source>
+        <translation>Eine ganze Zahl von 1 bis %1 eingeben.</translation>
+    </message>
+    <message>
+        <source>clone</source>
+        <translation>Klon</translation>
+    </message>
+    <message>
+        <source>wood from</source>
+        <translation>Reis von</translation>
+    </message>
+    <message>
+        <source>grafts</source>
+        <translation>Reiser</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>wished on</source>
+        <translation>gewünscht am</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>alive now</source>
+        <translation>leben jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::GraftWords</name>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>ordered</source>
+        <translation>bestellt</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>dropped</source>
+        <translation>fallen gelassen</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>4 to 6 weeks</source>
+        <translation>4 bis 6 Wochen</translation>
+    </message>
+    <message>
+        <source>midsummer</source>
+        <translation>Mittsommer</translation>
+    </message>
+    <message>
+        <source>leaf fall</source>
+        <translation>Laubfall</translation>
+    </message>
+    <message>
+        <source>some time</source>
+        <translation>irgendwann</translation>
+    </message>
+    <message>
+        <source>⚠ none alive</source>
+        <translation>⚠ keiner lebt</translation>
+    </message>
+    <message>
+        <source>place not known</source>
+        <translation>Platz unbekannt</translation>
+    </message>
+    <message>
+        <source>⚠ only tree, %1</source>
+        <translation>⚠ einziger Baum, %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>⚠ %n limb(s) on a single tree, %1</source>
+        <translation>
+            <numerusform>⚠ %n Ast auf einem einzigen Baum, %1</numerusform>
+            <numerusform>⚠ %n Äste auf einem einzigen Baum, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n plant(s) on %1 trees, %2</source>
+        <translation>
+            <numerusform>%n Pflanze auf %1 Bäumen, %2</numerusform>
+            <numerusform>%n Pflanzen auf %1 Bäumen, %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>N NNE NE ENE E ESE SE SSE S SSW SW WSW W WNW NW NNW</source>
+        <translation>N NNO NO ONO O OSO SO SSO S SSW SW WSW W WNW NW NNW</translation>
+    </message>
+    <message>
+        <source>%1° (%2)</source>
+        <translation>%1° (%2)</translation>
+    </message>
+    <message>
+        <source>bearing not known</source>
+        <translation>Richtung unbekannt</translation>
+    </message>
+    <message>
+        <source>%1 cm up</source>
+        <translation>%1 cm hoch</translation>
+    </message>
+    <message>
+        <source>height not known</source>
+        <translation>Höhe unbekannt</translation>
+    </message>
+    <message>
+        <source>number %1 from the trunk</source>
+        <translation>Nummer %1 vom Stamm aus</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Farbe %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::GraftingPlace</name>
+    <message>
+        <source>State of the wish</source>
+        <translation>Stand des Wunsches</translation>
+    </message>
+    <message>
+        <source>Graft wishes</source>
+        <translation>Pfropfwünsche</translation>
+    </message>
+    <message>
+        <source>Graft orders and what lives of them</source>
+        <translation>Veredelungen und was davon lebt</translation>
+    </message>
+    <message>
+        <source>Cut away from yourself and keep the other thumb guarded. Wipe knife and saw with 70 % alcohol between trees, so that fire blight and canker do not travel along. Set a ladder on firm ground and do not climb it when nobody is near. Wood carries viruses that do not show: one infected graft infects the whole frame. Ask your plant-health authority before wood crosses a border or a protected zone, and the owner before you graft a protected variety.</source>
+        <translation>Vom Körper weg schneiden und den anderen Daumen schützen. Messer und Säge zwischen den Bäumen mit 70-prozentigem Alkohol abwischen, damit Feuerbrand und Krebs nicht mitreisen. Die Leiter auf festen Grund stellen und nicht hinaufsteigen, wenn niemand in der Nähe ist. Holz trägt Viren, die man nicht sieht: Ein krankes Reis steckt den ganzen Gerüstbaum an. Die Pflanzenschutzbehörde fragen, bevor Holz über eine Grenze oder in ein Schutzgebiet geht, und den Inhaber, bevor eine geschützte Sorte veredelt wird.</translation>
+    </message>
+    <message>
+        <source>Grafts ordered, and how many were alive</source>
+        <translation>Bestellte Reiser, und wie viele lebten</translation>
+    </message>
+    <message>
+        <source>Frame tree</source>
+        <translation>Gerüstbaum</translation>
+    </message>
+    <message>
+        <source>Limbs of the frame tree, lowest first</source>
+        <translation>Äste des Gerüstbaumes, der unterste zuerst</translation>
+    </message>
+    <message>
+        <source>Frame trees, from above and from the south</source>
+        <translation>Gerüstbäume, von oben und von Süden</translation>
+    </message>
+    <message>
+        <source>No wish yet. G on a tree wishes grafts of it, with their number and why.</source>
+        <translation>Noch kein Wunsch. G auf einem Baum wünscht Reiser von ihm, mit Zahl und Grund.</translation>
+    </message>
+    <message>
+        <source>Double click or F2 changes number, reason or state; Ctrl+C copies the table.</source>
+        <translation>Doppelklick oder F2 ändert Zahl, Grund oder Stand; Strg+C kopiert die Tabelle.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n limb(s) growing</source>
+        <translation>
+            <numerusform>%1: %n Ast lebt</numerusform>
+            <numerusform>%1: %n Äste leben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no frame tree</source>
+        <translation>kein Gerüstbaum</translation>
+    </message>
+    <message>
+        <source>%1  %2: %3</source>
+        <translation>%1  %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::HelpWindow</name>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Help page</source>
+        <translation>Hilfeseite</translation>
+    </message>
+    <message>
+        <source>action</source>
+        <translation>Handlung</translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation>Tasten</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ImportWindow</name>
+    <message>
+        <source>Bring in a table</source>
+        <translation>Tabelle übernehmen</translation>
+    </message>
+    <message>
+        <source>Paste a table here: one line of headings, then one line a tree (or score, or walk mark). Columns may be cut by tabs, commas or semicolons.</source>
+        <translation>Hier eine Tabelle einfügen: eine Zeile Überschriften, dann je Baum (oder Wertung, oder Reifezeichen) eine Zeile. Spalten dürfen durch Tabulator, Komma oder Strichpunkt getrennt sein.</translation>
+    </message>
+    <message>
+        <source>Table to bring in</source>
+        <translation>Tabelle zum Übernehmen</translation>
+    </message>
+    <message>
+        <source>Open a file...</source>
+        <translation>Datei öffnen …</translation>
+    </message>
+    <message>
+        <source>1. The table</source>
+        <translation>1. Die Tabelle</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>Jahr-Monat-Tag</translation>
+    </message>
+    <message>
+        <source>day first: 3/8 is 3 August</source>
+        <translation>Tag zuerst: 3/8 ist der 3. August</translation>
+    </message>
+    <message>
+        <source>month first: 3/8 is 8 March</source>
+        <translation>Monat zuerst: 3/8 ist der 8. März</translation>
+    </message>
+    <message>
+        <source>point: 7.5</source>
+        <translation>Punkt: 7.5</translation>
+    </message>
+    <message>
+        <source>comma: 7,5</source>
+        <translation>Komma: 7,5</translation>
+    </message>
+    <message>
+        <source>the site, if no column says it</source>
+        <translation>die Anlage, wenn keine Spalte sie nennt</translation>
+    </message>
+    <message>
+        <source>the taster, if no column says it</source>
+        <translation>der Verkoster, wenn keine Spalte ihn nennt</translation>
+    </message>
+    <message>
+        <source>Each line is</source>
+        <translation>Jede Zeile ist</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation>Daten</translation>
+    </message>
+    <message>
+        <source>Decimals</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Anlage</translation>
+    </message>
+    <message>
+        <source>Taster</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>First lines, with what each column is</source>
+        <translation>Erste Zeilen, mit der Bedeutung jeder Spalte</translation>
+    </message>
+    <message>
+        <source>Trial run, line by line</source>
+        <translation>Probelauf, Zeile für Zeile</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>fate</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>what becomes of it</source>
+        <translation>was daraus wird</translation>
+    </message>
+    <message>
+        <source>Leave faulty lines out</source>
+        <translation>Fehlerhafte Zeilen auslassen</translation>
+    </message>
+    <message>
+        <source>name of the recipe</source>
+        <translation>Name des Rezeptes</translation>
+    </message>
+    <message>
+        <source>Name of the recipe</source>
+        <translation>Name des Rezeptes</translation>
+    </message>
+    <message>
+        <source>Keep as recipe</source>
+        <translation>Als Rezept ablegen</translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>2. What is each column?</source>
+        <translation>2. Was ist jede Spalte?</translation>
+    </message>
+    <message>
+        <source>3. Trial run: nothing is written yet</source>
+        <translation>3. Probelauf: Noch wird nichts geschrieben</translation>
+    </message>
+    <message>
+        <source>Open a table</source>
+        <translation>Tabelle öffnen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>pasted text</source>
+        <translation>eingefügter Text</translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation>Tabulatoren</translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation>Strichpunkte</translation>
+    </message>
+    <message>
+        <source>commas</source>
+        <translation>Kommas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, columns cut by %1</source>
+        <translation>, Spalten getrennt durch %1</translation>
+    </message>
+    <message>
+        <source>assign the columns by hand</source>
+        <translation>Spalten von Hand zuordnen</translation>
+    </message>
+    <message>
+        <source>Column %1 is</source>
+        <translation>Spalte %1 ist</translation>
+    </message>
+    <message>
+        <source>(left out)</source>
+        <translation>(ausgelassen)</translation>
+    </message>
+    <message>
+        <source>Say of at least one column what it is.</source>
+        <translation>Von mindestens einer Spalte sagen, was sie ist.</translation>
+    </message>
+    <message>
+        <source>Paste a table or open a file.</source>
+        <translation>Eine Tabelle einfügen oder eine Datei öffnen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) new</source>
+        <translation>
+            <numerusform>%n Zeile neu</numerusform>
+            <numerusform>%n Zeilen neu</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n in the book already</source>
+        <translation>
+            <numerusform>, %n schon im Buch</numerusform>
+            <numerusform>, %n schon im Buch</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n faulty.</source>
+        <translation>
+            <numerusform>, %n fehlerhaft.</numerusform>
+            <numerusform>, %n fehlerhaft.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing can be brought in until the faulty lines are repaired or left out.</source>
+        <translation>Nichts kann übernommen werden, bis die fehlerhaften Zeilen berichtigt oder ausgelassen sind.</translation>
+    </message>
+    <message>
+        <source>Brought in: %1.</source>
+        <translation>Übernommen: %1.</translation>
+    </message>
+    <message>
+        <source>One Undo takes it out again.</source>
+        <translation>Einmal „Rückgängig“ nimmt es wieder heraus.</translation>
+    </message>
+    <message>
+        <source>The book refused it; nothing has changed.</source>
+        <translation>Das Buch hat es abgelehnt; nichts ist verändert.</translation>
+    </message>
+    <message>
+        <source>The reason stands above the rows in the main window.</source>
+        <translation>Der Grund steht über den Reihen im Hauptfenster.</translation>
+    </message>
+    <message>
+        <source>The recipe has no name yet.</source>
+        <translation>Das Rezept hat noch keinen Namen.</translation>
+    </message>
+    <message>
+        <source>Type a name beside the button.</source>
+        <translation>Neben dem Knopf einen Namen eingeben.</translation>
+    </message>
+    <message>
+        <source>The recipe is kept in the book.</source>
+        <translation>Das Rezept liegt im Buch.</translation>
+    </message>
+    <message>
+        <source>pipwright import BOOK FILE --recipe does the same without the window.</source>
+        <translation>pipwright import BUCH DATEI --recipe tut dasselbe ohne Fenster.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ImportWords</name>
+    <message>
+        <source>code</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Schild</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Anlage</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>place in the row</source>
+        <translation>Platz in der Reihe</translation>
+    </message>
+    <message>
+        <source>row/place</source>
+        <translation>Reihe/Platz</translation>
+    </message>
+    <message>
+        <source>tape distance (m)</source>
+        <translation>Maßband (m)</translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>seed parent</source>
+        <translation>Mutter</translation>
+    </message>
+    <message>
+        <source>pollen parent</source>
+        <translation>Vater</translation>
+    </message>
+    <message>
+        <source>year of the cross</source>
+        <translation>Kreuzungsjahr</translation>
+    </message>
+    <message>
+        <source>planted</source>
+        <translation>gepflanzt</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>taster</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>liking (1 to 9)</source>
+        <translation>Gefallen (1 bis 9)</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>at a table or in the row</source>
+        <translation>am Tisch oder in der Reihe</translation>
+    </message>
+    <message>
+        <source>picked on</source>
+        <translation>gepflückt am</translation>
+    </message>
+    <message>
+        <source>picked or fallen</source>
+        <translation>gepflückt oder gefallen</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>Beutel</translation>
+    </message>
+    <message>
+        <source>sound or hurt</source>
+        <translation>heil oder verletzt</translation>
+    </message>
+    <message>
+        <source>storage path</source>
+        <translation>Lagerweg</translation>
+    </message>
+    <message>
+        <source>days on the counter</source>
+        <translation>Tage auf dem Tisch</translation>
+    </message>
+    <message>
+        <source>days in the fridge</source>
+        <translation>Tage im Kühlschrank</translation>
+    </message>
+    <message>
+        <source>days in the cellar</source>
+        <translation>Tage im Keller</translation>
+    </message>
+    <message>
+        <source>ripeness as eaten</source>
+        <translation>Reife beim Essen</translation>
+    </message>
+    <message>
+        <source>fruits in the lot</source>
+        <translation>Früchte in der Probe</translation>
+    </message>
+    <message>
+        <source>place on the tree</source>
+        <translation>Ort am Baum</translation>
+    </message>
+    <message>
+        <source>crop load</source>
+        <translation>Behang</translation>
+    </message>
+    <message>
+        <source>number of the crop</source>
+        <translation>Nummer der Ernte</translation>
+    </message>
+    <message>
+        <source>walk mark</source>
+        <translation>Reifezeichen</translation>
+    </message>
+    <message>
+        <source>drops</source>
+        <translation>Fallobst</translation>
+    </message>
+    <message>
+        <source>a tree</source>
+        <translation>ein Baum</translation>
+    </message>
+    <message>
+        <source>a child with its parents</source>
+        <translation>ein Kind mit seinen Eltern</translation>
+    </message>
+    <message>
+        <source>a score</source>
+        <translation>eine Wertung</translation>
+    </message>
+    <message>
+        <source>a walk mark</source>
+        <translation>ein Reifezeichen</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>in the book already</source>
+        <translation>schon im Buch</translation>
+    </message>
+    <message>
+        <source>faulty</source>
+        <translation>fehlerhaft</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::InexactDateEdit</name>
     <message>
         <source>Date</source>
@@ -485,134 +2582,402 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::KinView</name>
+    <message>
+        <source>Inbreeding F is not defined for triploids.</source>
+        <translation>Für Triploide ist der Inzuchtgrad F nicht erklärt.</translation>
+    </message>
+    <message>
+        <source>Inbreeding F is defined for diploids only; this has %1 sets of chromosomes.</source>
+        <translation>Der Inzuchtgrad F ist nur für Diploide erklärt; hier sind es %1 Chromosomensätze.</translation>
+    </message>
+    <message>
+        <source>Inbreeding F cannot be told: a parent is not known.</source>
+        <translation>Der Inzuchtgrad F lässt sich nicht angeben: Ein Elter ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>Inbreeding F = %1, by the pedigree as the book knows it; unknown ancestors count as unrelated.</source>
+        <translation>Inzuchtgrad F = %1, nach der Abstammung, wie das Buch sie kennt; unbekannte Vorfahren gelten als nicht verwandt.</translation>
+    </message>
+    <message>
+        <source>Nobody knows yet what this plant is, so it has no ancestors here.</source>
+        <translation>Noch weiß niemand, was diese Pflanze ist; darum hat sie hier keine Vorfahren.</translation>
+    </message>
+    <message>
+        <source>Purdy notation: seed parent first, the latest cross has the most slashes</source>
+        <translation>Schreibweise nach Purdy: die Mutter zuerst, die jüngste Kreuzung hat die meisten Schrägstriche</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n full sib(s)</source>
+        <translation>
+            <numerusform>%n Vollgeschwister</numerusform>
+            <numerusform>%n Vollgeschwister</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n half sib(s)</source>
+        <translation>
+            <numerusform>%n Halbgeschwister</numerusform>
+            <numerusform>%n Halbgeschwister</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n offspring</source>
+        <translation>
+            <numerusform>%n Nachkomme</numerusform>
+            <numerusform>%n Nachkommen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::LabelPanel</name>
     <message>
         <source>C&amp;ut marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt&amp;marken</translation>
     </message>
     <message>
         <source>Print &amp;without what does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ohne das drucken, was nicht passt</translation>
     </message>
     <message>
         <source>&amp;Ruler page first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst das &amp;Linealblatt</translation>
     </message>
     <message>
         <source>Does not &amp;fit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Passt nicht</translation>
     </message>
     <message>
         <source>Label stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikettenbogen</translation>
     </message>
     <message>
         <source>First free label on the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstes freies Etikett auf dem Bogen</translation>
     </message>
     <message>
         <source>For a half-used sheet: the first free label, counted row by row. A click on a label in the preview sets it too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für einen angebrochenen Bogen: das erste freie Etikett, Reihe für Reihe gezählt. Ein Klick auf ein Etikett der Vorschau stellt es auch ein.</translation>
     </message>
     <message>
         <source>&amp;Stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Eti&amp;kettenbogen</translation>
     </message>
     <message>
         <source>S&amp;tart at label</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab E&amp;tikett</translation>
     </message>
     <message>
         <source>of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1</translation>
     </message>
     <message>
         <source>Labels: %1 of %2 · sheets: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten: %1 von %2 · Bögen: %3</translation>
     </message>
     <message>
         <source>Labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::LifeDrawing</name>
+    <message>
+        <source>Life by crop year</source>
+        <translation>Leben nach Erntejahren</translation>
+    </message>
+    <message>
+        <source>Crop %1. </source>
+        <translation>Ernte %1. </translation>
+    </message>
+    <message>
+        <source>crop %1</source>
+        <translation>Ernte %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::LifeLine</name>
+    <message>
+        <source>Dot: fair tasting, by its liking. Diamond: not fair. Ring: unclear. Bar: seen ripe, dotted where an end was not seen. Flag: decision. Fork: graft. Flower: bloom. Triangle: drops. Square: disease.</source>
+        <translation>Punkt: faire Verkostung, nach Gefallen. Raute: nicht fair. Ring: unklar. Balken: reif gesehen, gepunktet, wo ein Ende nicht gesehen wurde. Fahne: Entscheidung. Gabel: Veredelung. Blume: Blüte. Dreieck: Fallobst. Quadrat: Krankheit.</translation>
+    </message>
+    <message>
+        <source>Bloom, walk marks, tastings and decisions will draw its years here.</source>
+        <translation>Blüte, Reifezeichen, Verkostungen und Entscheidungen zeichnen hier seine Jahre.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::LifeWords</name>
+    <message>
+        <source>tasted, no liking given</source>
+        <translation>verkostet, ohne Gefallen</translation>
+    </message>
+    <message>
+        <source>liked %1 of 9 as eaten</source>
+        <translation>Gefallen %1 von 9 wie gegessen</translation>
+    </message>
+    <message>
+        <source>liked %1 of 9 as eaten, scores from %2 to %3</source>
+        <translation>Gefallen %1 von 9 wie gegessen, Wertungen von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3; %4</source>
+        <translation>%1: %2; %3; %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>%1: decided &quot;%2&quot;</source>
+        <translation>%1: entschieden „%2“</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n graft(s), %2</source>
+        <translation>
+            <numerusform>%1: %n Reis, %2</numerusform>
+            <numerusform>%1: %n Reiser, %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> onto %1</source>
+        <translation> auf %1</translation>
+    </message>
+    <message>
+        <source>; %1 alive at the last look</source>
+        <translation>; %1 lebten beim letzten Nachsehen</translation>
+    </message>
+    <message>
+        <source>still green on %1</source>
+        <translation>noch grün am %1</translation>
+    </message>
+    <message>
+        <source>seen ripe %1 to %2</source>
+        <translation>reif gesehen %1 bis %2</translation>
+    </message>
+    <message>
+        <source>seen ripe on %1</source>
+        <translation>reif gesehen am %1</translation>
+    </message>
+    <message>
+        <source>its beginning was not seen</source>
+        <translation>der Anfang wurde nicht gesehen</translation>
+    </message>
+    <message>
+        <source>over by %1</source>
+        <translation>vorüber am %1</translation>
+    </message>
+    <message>
+        <source>its end was not seen</source>
+        <translation>das Ende wurde nicht gesehen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MainWindow</name>
+    <message>
+        <source>Orchard books (*.orchard)</source>
+        <translation>Obstbücher (*.orchard)</translation>
+    </message>
+    <message>
+        <source>Pipwright</source>
+        <translation>Pipwright</translation>
+    </message>
+    <message>
+        <source>%1 - Pipwright</source>
+        <translation>%1 - Pipwright</translation>
+    </message>
+    <message>
+        <source>Making the sample orchard</source>
+        <translation>Das Musterbuch wird angelegt</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Where to keep the new book</source>
+        <translation>Wo das neue Buch liegen soll</translation>
+    </message>
+    <message>
+        <source>my.orchard</source>
+        <translation>mein.orchard</translation>
+    </message>
+    <message>
+        <source>Open a book</source>
+        <translation>Buch öffnen</translation>
+    </message>
+    <message>
+        <source>The folder of the archive</source>
+        <translation>Der Ordner des Archivs</translation>
+    </message>
+    <message>
+        <source>Where to keep the rebuilt book</source>
+        <translation>Wo das wiederhergestellte Buch liegen soll</translation>
+    </message>
+    <message>
+        <source>rebuilt.orchard</source>
+        <translation>wiederhergestellt.orchard</translation>
+    </message>
+    <message>
+        <source>Rebuilding the book</source>
+        <translation>Das Buch wird wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>An empty folder for the archive</source>
+        <translation>Ein leerer Ordner für das Archiv</translation>
+    </message>
+    <message>
+        <source>Writing the archive</source>
+        <translation>Das Archiv wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Dated copies</source>
+        <translation>Tageskopien</translation>
+    </message>
+    <message>
+        <source>Go back to %1 (%2)</source>
+        <translation>Zurück auf %1 (%2)</translation>
+    </message>
+    <message>
+        <source>The book is as it was on %1.</source>
+        <translation>Das Buch ist, wie es am %1 war.</translation>
+    </message>
+    <message>
+        <source>What stood there is kept as %1.</source>
+        <translation>Was dort stand, liegt als %1.</translation>
+    </message>
+    <message>
+        <source>There is no dated copy yet; one is made each time the book is opened after a change.</source>
+        <translation>Es gibt noch keine Tageskopie; sie entsteht beim Öffnen, sooft das Buch sich geändert hat.</translation>
+    </message>
+    <message>
+        <source>Checking the book</source>
+        <translation>Das Buch wird geprüft</translation>
+    </message>
+    <message>
+        <source>Something else is still being done.</source>
+        <translation>Etwas anderes läuft noch.</translation>
+    </message>
+    <message>
+        <source>Wait for it, or stop it on the bottom line.</source>
+        <translation>Warten oder es in der unteren Zeile anhalten.</translation>
+    </message>
+    <message>
+        <source>Who is at the keyboard</source>
+        <translation>Wer schreibt</translation>
+    </message>
+    <message>
+        <source>Nobody in particular</source>
+        <translation>Niemand Bestimmtes</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <translation>Wie der Schreibtisch</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>The language changes when Pipwright is opened the next time.</source>
+        <translation>Die Sprache wechselt, wenn Pipwright das nächste Mal geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>Metric: m, mm, g, °C</source>
+        <translation>Metrisch: m, mm, g, °C</translation>
+    </message>
+    <message>
+        <source>US: ft, in, oz, °F</source>
+        <translation>US: ft, in, oz, °F</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MapFilterBar</name>
     <message>
         <source>Lowest value of the trait</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Wert des Merkmals</translation>
     </message>
     <message>
         <source>from</source>
-        <translation type="unfinished"></translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>Highest value of the trait</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Wert des Merkmals</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>Filter of the map</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter der Karte</translation>
     </message>
     <message>
         <source>Words to filter by</source>
-        <translation type="unfinished"></translation>
+        <translation>Worte, nach denen gefiltert wird</translation>
     </message>
     <message>
         <source>Code, family, row/place</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennung, Familie, Reihe/Platz</translation>
     </message>
     <message>
         <source>Family</source>
-        <translation type="unfinished"></translation>
+        <translation>Familie</translation>
     </message>
     <message>
         <source>Trait with bounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmal mit Grenzen</translation>
     </message>
     <message>
         <source>Clear the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter leeren</translation>
     </message>
     <message>
         <source>Trees that pass the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume, die durch den Filter gehen</translation>
     </message>
     <message>
         <source>Stages</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen</translation>
     </message>
     <message>
         <source>Every family</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Familien</translation>
     </message>
     <message>
         <source>No trait</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n tree(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation>Kein Merkmal</translation>
     </message>
     <message>
         <source>%1 of %2 trees</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Bäumen</translation>
     </message>
     <message>
         <source>Every stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Stufen</translation>
+    </message>
+    <message>
+        <source>1 tree</source>
+        <translation>1 Baum</translation>
+    </message>
+    <message>
+        <source>%1 trees</source>
+        <translation>%1 Bäume</translation>
     </message>
     <message numerus="yes">
-        <source>%n stage(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>%n stages</source>
+        <translation>
+            <numerusform>%n Stufe</numerusform>
+            <numerusform>%n Stufen</numerusform>
         </translation>
     </message>
 </context>
@@ -620,174 +2985,225 @@
     <name>pipwright::ui::MapHoverCard</name>
     <message>
         <source>About this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Über diesen Baum</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MapLegend</name>
     <message>
         <source>%1: %2 trees</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Bäume</translation>
     </message>
     <message>
         <source>%1, %2: %3 trees</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3 Bäume</translation>
     </message>
     <message>
         <source>Select these trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Bäume wählen</translation>
     </message>
     <message>
         <source>Legend of the map</source>
-        <translation type="unfinished"></translation>
+        <translation>Legende der Karte</translation>
     </message>
     <message>
         <source>No tree has a value yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Baum hat einen Wert.</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MapMargins</name>
-    <message numerus="yes">
-        <source>%n row(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 Reihe</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows</source>
+        <translation>
+            <numerusform>%n Reihe</numerusform>
+            <numerusform>%n Reihen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MapWords</name>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Kern</translation>
     </message>
     <message>
         <source>nursery</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzucht</translation>
     </message>
     <message>
         <source>juvenile</source>
-        <translation type="unfinished"></translation>
+        <translation>juvenil</translation>
     </message>
     <message>
         <source>bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>tragend</translation>
     </message>
     <message>
         <source>watched</source>
-        <translation type="unfinished"></translation>
+        <translation>beobachtet</translation>
     </message>
     <message>
         <source>selection</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslese</translation>
     </message>
     <message>
         <source>advanced</source>
-        <translation type="unfinished"></translation>
+        <translation>in Prüfung</translation>
     </message>
     <message>
         <source>named</source>
-        <translation type="unfinished"></translation>
+        <translation>benannt</translation>
     </message>
     <message>
         <source>released</source>
-        <translation type="unfinished"></translation>
+        <translation>freigegeben</translation>
     </message>
     <message>
         <source>kept as parent</source>
-        <translation type="unfinished"></translation>
+        <translation>als Elter behalten</translation>
     </message>
     <message>
         <source>culled</source>
-        <translation type="unfinished"></translation>
+        <translation>verworfen</translation>
     </message>
     <message>
         <source>stage unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe unbekannt</translation>
     </message>
     <message>
         <source>growing</source>
-        <translation type="unfinished"></translation>
+        <translation>am Leben</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>verloren</translation>
     </message>
     <message>
         <source>dead</source>
-        <translation type="unfinished"></translation>
+        <translation>tot</translation>
     </message>
     <message>
         <source>removed</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernt</translation>
     </message>
     <message>
         <source>state unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand unbekannt</translation>
     </message>
     <message>
         <source>identity sure</source>
-        <translation type="unfinished"></translation>
+        <translation>Identität sicher</translation>
     </message>
     <message>
         <source>identity by map only</source>
-        <translation type="unfinished"></translation>
+        <translation>Identität nur nach der Karte</translation>
     </message>
     <message>
         <source>identity by fruit only</source>
-        <translation type="unfinished"></translation>
+        <translation>Identität nur nach der Frucht</translation>
     </message>
     <message>
         <source>identity unsure</source>
-        <translation type="unfinished"></translation>
+        <translation>Identität unsicher</translation>
     </message>
     <message>
         <source>row %1, place %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe %1, Platz %2</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Lücke</translation>
     </message>
     <message>
         <source>%1 m from the zero stake</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m vom Nullpfahl</translation>
     </message>
     <message>
         <source>note today</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz von heute</translation>
     </message>
     <message>
         <source>graft wish</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfropfwunsch</translation>
     </message>
     <message>
         <source>photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>earlier plants here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier standen früher Pflanzen</translation>
     </message>
     <message>
         <source>two plants at this place</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei Pflanzen auf diesem Platz</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MisfitList</name>
     <message>
         <source>What does not fit, with the reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht passt, mit dem Grund</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MoveForm</name>
+    <message>
+        <source>The right tree</source>
+        <translation>Der richtige Baum</translation>
+    </message>
+    <message>
+        <source>code or row/place of the right tree</source>
+        <translation>Kennung oder Reihe/Platz des richtigen Baumes</translation>
+    </message>
+    <message>
+        <source>Records to move; Space marks one</source>
+        <translation>Einträge zum Umhängen; die Leertaste wählt einen</translation>
+    </message>
+    <message>
+        <source>Move records of %1 to the right tree</source>
+        <translation>Einträge von %1 zum richtigen Baum bringen</translation>
+    </message>
+    <message>
+        <source>tasting, liked %1</source>
+        <translation>Verkostung, Gefallen %1</translation>
+    </message>
+    <message>
+        <source>tasting</source>
+        <translation>Verkostung</translation>
+    </message>
+    <message>
+        <source>photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>No record is marked.</source>
+        <translation>Kein Eintrag ist angekreuzt.</translation>
+    </message>
+    <message>
+        <source>Mark with Space what is to be moved.</source>
+        <translation>Mit der Leertaste ankreuzen, was umziehen soll.</translation>
+    </message>
+    <message>
+        <source>That is this tree itself.</source>
+        <translation>Das ist dieser Baum selbst.</translation>
+    </message>
+    <message>
+        <source>Type the code of the right tree.</source>
+        <translation>Die Kennung des richtigen Baumes eingeben.</translation>
     </message>
 </context>
 <context>
@@ -795,6 +3211,29 @@
     <message>
         <source>Places</source>
         <translation>Orte</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::NoteForm</name>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>what you saw</source>
+        <translation>was zu sehen war</translation>
+    </message>
+    <message>
+        <source>Note on %1</source>
+        <translation>Notiz zu %1</translation>
+    </message>
+    <message>
+        <source>The note has no words.</source>
+        <translation>Die Notiz hat keine Worte.</translation>
+    </message>
+    <message>
+        <source>Type what you saw, then Enter.</source>
+        <translation>Eingeben, was zu sehen war, dann die Eingabetaste.</translation>
     </message>
 </context>
 <context>
@@ -809,18 +3248,686 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::ObservationForm</name>
+    <message>
+        <source>Traits that match</source>
+        <translation>Merkmale, die passen</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Trait</source>
+        <translation>Merkmal</translation>
+    </message>
+    <message>
+        <source>trait, as scab or mass, then Enter</source>
+        <translation>Merkmal, etwa Schorf oder Masse, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>The day observed, as the value</source>
+        <translation>Der beobachtete Tag als Wert</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>remark (may stay empty)</source>
+        <translation>Bemerkung (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>Observation on %1</source>
+        <translation>Beobachtung an %1</translation>
+    </message>
+    <message>
+        <source>No trait of the book is called so.</source>
+        <translation>Kein Merkmal des Buches heißt so.</translation>
+    </message>
+    <message>
+        <source>Enter takes the first.</source>
+        <translation>Die Eingabetaste nimmt das erste.</translation>
+    </message>
+    <message>
+        <source>13, ~13, &lt;12 or 13-14, in %1</source>
+        <translation>13, ~13, &lt;12 oder 13-14, in %1</translation>
+    </message>
+    <message>
+        <source>steps of the scale</source>
+        <translation>Stufen der Skala</translation>
+    </message>
+    <message>
+        <source>in words</source>
+        <translation>in Worten</translation>
+    </message>
+    <message>
+        <source>No value is chosen.</source>
+        <translation>Kein Wert gewählt.</translation>
+    </message>
+    <message>
+        <source>Choose one of the words.</source>
+        <translation>Eines der Worte wählen.</translation>
+    </message>
+    <message>
+        <source>The value is a day, and none can be read.</source>
+        <translation>Der Wert ist ein Tag, und keiner ist zu lesen.</translation>
+    </message>
+    <message>
+        <source>Type it as 22 Aug or 2026-08-22.</source>
+        <translation>Als 22.8. oder 2026-08-22 eingeben.</translation>
+    </message>
+    <message>
+        <source>There are no words.</source>
+        <translation>Es fehlen die Worte.</translation>
+    </message>
+    <message>
+        <source>Type what you saw.</source>
+        <translation>Eingeben, was zu sehen war.</translation>
+    </message>
+    <message>
+        <source>The trait has no scale.</source>
+        <translation>Das Merkmal hat keine Skala.</translation>
+    </message>
+    <message>
+        <source>Choose another trait.</source>
+        <translation>Ein anderes Merkmal wählen.</translation>
+    </message>
+    <message>
+        <source>No trait is chosen.</source>
+        <translation>Kein Merkmal gewählt.</translation>
+    </message>
+    <message>
+        <source>Type its name, then Enter.</source>
+        <translation>Seinen Namen eingeben, dann die Eingabetaste.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::OrchardScene</name>
+    <message>
+        <source>latest liking (1 to 9)</source>
+        <translation>letztes Gefallen (1 bis 9)</translation>
+    </message>
+    <message>
+        <source>fair lots</source>
+        <translation>faire Proben</translation>
+    </message>
+    <message>
+        <source>harvest week (ISO)</source>
+        <translation>Erntewoche (ISO)</translation>
+    </message>
+    <message>
+        <source>first fruit (crop year)</source>
+        <translation>erste Frucht (Erntejahr)</translation>
+    </message>
+    <message>
+        <source>place %1</source>
+        <translation>Platz %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>latest liking %1 as eaten, mean of %n score(s)</source>
+        <translation>
+            <numerusform>letztes Gefallen %1 wie gegessen, aus %n Wertung</numerusform>
+            <numerusform>letztes Gefallen %1 wie gegessen, Mittel aus %n Wertungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s) tasted</source>
+        <translation>
+            <numerusform>%n Probe verkostet</numerusform>
+            <numerusform>%n Proben verkostet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n of them fair</source>
+        <translation>
+            <numerusform>, %n davon fair</numerusform>
+            <numerusform>, %n davon fair</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last visited %1</source>
+        <translation>zuletzt besucht %1</translation>
+    </message>
+    <message>
+        <source>family</source>
+        <translation>Familie</translation>
+    </message>
+    <message>
+        <source>scores in it</source>
+        <translation>Wertungen darin</translation>
+    </message>
+    <message>
+        <source>last visited</source>
+        <translation>zuletzt besucht</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::OrchardWords</name>
+    <message>
+        <source>tag and map agree</source>
+        <translation>Schild und Karte stimmen überein</translation>
+    </message>
+    <message>
+        <source>by its tag</source>
+        <translation>nach dem Schild</translation>
+    </message>
+    <message>
+        <source>by the map</source>
+        <translation>nach der Karte</translation>
+    </message>
+    <message>
+        <source>by the grafting record</source>
+        <translation>nach dem Veredelungsbuch</translation>
+    </message>
+    <message>
+        <source>by its fruit</source>
+        <translation>nach der Frucht</translation>
+    </message>
+    <message>
+        <source>a guess</source>
+        <translation>vermutet</translation>
+    </message>
+    <message>
+        <source>basis not known</source>
+        <translation>Grundlage unbekannt</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>ripening</source>
+        <translation>beginnt zu reifen</translation>
+    </message>
+    <message>
+        <source>ripe</source>
+        <translation>reif</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>überreif</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>vorbei</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>on its own roots</source>
+        <translation>wurzelecht</translation>
+    </message>
+    <message>
+        <source>grafted</source>
+        <translation>veredelt</translation>
+    </message>
+    <message>
+        <source>limb of a frame tree</source>
+        <translation>Ast eines Gerüstbaumes</translation>
+    </message>
+    <message>
+        <source>roots not known</source>
+        <translation>Wurzel unbekannt</translation>
+    </message>
+    <message>
+        <source>picked ripe</source>
+        <translation>reif gepflückt</translation>
+    </message>
+    <message>
+        <source>picked early</source>
+        <translation>zu früh gepflückt</translation>
+    </message>
+    <message>
+        <source>dropped that day</source>
+        <translation>am selben Tag gefallen</translation>
+    </message>
+    <message>
+        <source>on the ground longer</source>
+        <translation>länger am Boden</translation>
+    </message>
+    <message>
+        <source>shaken off</source>
+        <translation>heruntergeschüttelt</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>insect inside</source>
+        <translation>Insekt darin</translation>
+    </message>
+    <message>
+        <source>pecked</source>
+        <translation>angepickt</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>geplatzt</translation>
+    </message>
+    <message>
+        <source>rotten in part</source>
+        <translation>teils faul</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>getting there</source>
+        <translation>wird reif</translation>
+    </message>
+    <message>
+        <source>early prime</source>
+        <translation>beginnende Genussreife</translation>
+    </message>
+    <message>
+        <source>prime</source>
+        <translation>genussreif</translation>
+    </message>
+    <message>
+        <source>late prime</source>
+        <translation>späte Genussreife</translation>
+    </message>
+    <message>
+        <source>on its way out</source>
+        <translation>lässt nach</translation>
+    </message>
+    <message>
+        <source>gone by</source>
+        <translation>vorbei</translation>
+    </message>
+    <message>
+        <source>straight off the tree</source>
+        <translation>frisch vom Baum</translation>
+    </message>
+    <message>
+        <source>counter</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>fridge</source>
+        <translation>Kühlschrank</translation>
+    </message>
+    <message>
+        <source>cellar</source>
+        <translation>Keller</translation>
+    </message>
+    <message>
+        <source>several places</source>
+        <translation>mehrere Orte</translation>
+    </message>
+    <message>
+        <source>no bag</source>
+        <translation>ohne Beutel</translation>
+    </message>
+    <message>
+        <source>paper bag</source>
+        <translation>Papierbeutel</translation>
+    </message>
+    <message>
+        <source>organza bag</source>
+        <translation>Organzabeutel</translation>
+    </message>
+    <message>
+        <source>clear bag</source>
+        <translation>Klarsichtbeutel</translation>
+    </message>
+    <message>
+        <source>from the top</source>
+        <translation>aus dem Wipfel</translation>
+    </message>
+    <message>
+        <source>from the sunny side</source>
+        <translation>von der Sonnenseite</translation>
+    </message>
+    <message>
+        <source>from inside the crown</source>
+        <translation>aus dem Kroneninneren</translation>
+    </message>
+    <message>
+        <source>from low down</source>
+        <translation>von weit unten</translation>
+    </message>
+    <message>
+        <source>a lone fruit</source>
+        <translation>eine einzelne Frucht</translation>
+    </message>
+    <message>
+        <source>light crop</source>
+        <translation>schwacher Behang</translation>
+    </message>
+    <message>
+        <source>medium crop</source>
+        <translation>mittlerer Behang</translation>
+    </message>
+    <message>
+        <source>heavy crop</source>
+        <translation>starker Behang</translation>
+    </message>
+    <message>
+        <source>cull it</source>
+        <translation>verwerfen</translation>
+    </message>
+    <message>
+        <source>no reason to keep it</source>
+        <translation>nichts spricht für ihn</translation>
+    </message>
+    <message>
+        <source>taste again</source>
+        <translation>noch einmal kosten</translation>
+    </message>
+    <message>
+        <source>watch it</source>
+        <translation>beobachten</translation>
+    </message>
+    <message>
+        <source>back it up now</source>
+        <translation>jetzt absichern</translation>
+    </message>
+    <message>
+        <source>for a parent only</source>
+        <translation>nur als Elter</translation>
+    </message>
+    <message>
+        <source>talk of a name</source>
+        <translation>eines Namens wert</translation>
+    </message>
+    <message>
+        <source>no verdict</source>
+        <translation>kein Urteil</translation>
+    </message>
+    <message>
+        <source>whip and tongue</source>
+        <translation>Kopulation mit Gegenzungen</translation>
+    </message>
+    <message>
+        <source>cleft</source>
+        <translation>Spaltpfropfen</translation>
+    </message>
+    <message>
+        <source>bark</source>
+        <translation>Rindenpfropfen</translation>
+    </message>
+    <message>
+        <source>chip bud</source>
+        <translation>Chipveredelung</translation>
+    </message>
+    <message>
+        <source>T bud</source>
+        <translation>Okulation</translation>
+    </message>
+    <message>
+        <source>another method</source>
+        <translation>andere Methode</translation>
+    </message>
+    <message>
+        <source>method not known</source>
+        <translation>Methode unbekannt</translation>
+    </message>
+    <message>
+        <source>fallen</source>
+        <translation>gefallen</translation>
+    </message>
+    <message>
+        <source>hurt</source>
+        <translation>verletzt</translation>
+    </message>
+    <message>
+        <source>under-ripe</source>
+        <translation>unreif</translation>
+    </message>
+    <message>
+        <source>over-ripe</source>
+        <translation>überreif</translation>
+    </message>
+    <message>
+        <source>kept more than 7 days</source>
+        <translation>länger als 7 Tage gelagert</translation>
+    </message>
+    <message>
+        <source>grown in a paper bag</source>
+        <translation>im Papierbeutel gewachsen</translation>
+    </message>
+    <message>
+        <source>first crop</source>
+        <translation>erste Ernte</translation>
+    </message>
+    <message>
+        <source>origin not known</source>
+        <translation>Herkunft unbekannt</translation>
+    </message>
+    <message>
+        <source>ripeness not known</source>
+        <translation>Reife unbekannt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) on the counter</source>
+        <translation>
+            <numerusform>%n Tag auf dem Tisch</numerusform>
+            <numerusform>%n Tage auf dem Tisch</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the fridge</source>
+        <translation>
+            <numerusform>%n Tag im Kühlschrank</numerusform>
+            <numerusform>%n Tage im Kühlschrank</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the cellar</source>
+        <translation>
+            <numerusform>%n Tag im Keller</numerusform>
+            <numerusform>%n Tage im Keller</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>condition not known</source>
+        <translation>Zustand unbekannt</translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <translation>fair</translation>
+    </message>
+    <message>
+        <source>unclear: %1</source>
+        <translation>unklar: %1</translation>
+    </message>
+    <message>
+        <source>not fair: %1</source>
+        <translation>nicht fair: %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source> (written as %1)</source>
+        <translation> (geschrieben als %1)</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation>jemand</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::OrderLine</name>
+    <message>
+        <source>Method of grafting</source>
+        <translation>Veredelungsmethode</translation>
+    </message>
+    <message>
+        <source>Number of grafts</source>
+        <translation>Zahl der Reiser</translation>
+    </message>
+    <message>
+        <source>Onto which tree or stock</source>
+        <translation>Auf welchen Baum oder welche Unterlage</translation>
+    </message>
+    <message>
+        <source>onto: code, row/place, or words</source>
+        <translation>auf: Kennung, Reihe/Platz oder Worte</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Bestellen</translation>
+    </message>
+    <message>
+        <source>Order grafts of %1</source>
+        <translation>Reiser von %1 bestellen</translation>
+    </message>
+    <message>
+        <source>Choose a wish above to order its grafts.</source>
+        <translation>Oben einen Wunsch wählen, um seine Reiser zu bestellen.</translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>noch unbekannt</translation>
+    </message>
+    <message>
+        <source>onto the tree %1, %2</source>
+        <translation>auf den Baum %1, %2</translation>
+    </message>
+    <message>
+        <source>no tree of the book: kept in your words</source>
+        <translation>kein Baum des Buches: bleibt in diesen Worten</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::PagePreview</name>
     <message>
         <source>Preview: nothing to print</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau: nichts zu drucken</translation>
     </message>
     <message>
         <source>Preview, page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau, Seite %1 von %2</translation>
     </message>
     <message>
         <source>Nothing to print yet. Choose trees on the row map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu drucken. Auf der Karte Bäume wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PaperPlace</name>
+    <message>
+        <source>Labels of the selected trees</source>
+        <translation>Etiketten der gewählten Bäume</translation>
+    </message>
+    <message>
+        <source>Walk the selected trees</source>
+        <translation>Rundgang zu den gewählten Bäumen</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Walking sheet</source>
+        <translation>Rundgangsblatt</translation>
+    </message>
+    <message>
+        <source>Select trees on the map and press L: their labels appear here.</source>
+        <translation>Auf der Karte Bäume wählen und L drücken: Hier erscheinen ihre Etiketten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n label(s), in the order of the selection.</source>
+        <translation>
+            <numerusform>%n Etikett, in der Reihenfolge der Auswahl.</numerusform>
+            <numerusform>%n Etiketten, in der Reihenfolge der Auswahl.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Select the trees to visit on the map: their sheet appears here, in walking order.</source>
+        <translation>Auf der Karte die Bäume wählen, die besucht werden: Hier erscheint ihr Blatt, in der Reihenfolge des Weges.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) in walking order, each with its newest note.</source>
+        <translation>
+            <numerusform>%n Baum auf dem Weg, mit seiner letzten Notiz.</numerusform>
+            <numerusform>%n Bäume in der Reihenfolge des Weges, jeder mit seiner letzten Notiz.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) stand nowhere known and are left out.</source>
+        <translation>
+            <numerusform>%n Baum ohne bekannten Platz bleibt weg.</numerusform>
+            <numerusform>%n Bäume ohne bekannten Platz bleiben weg.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>walk-%1</source>
+        <translation>rundgang-%1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PhotoForm</name>
+    <message>
+        <source>What it shows</source>
+        <translation>Was es zeigt</translation>
+    </message>
+    <message>
+        <source>what it shows (may stay empty)</source>
+        <translation>was es zeigt (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>Choose another file.</source>
+        <translation>Eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>The picture is larger than 64 MB.</source>
+        <translation>Das Bild ist größer als 64 MB.</translation>
+    </message>
+    <message>
+        <source>Save it smaller and choose it again.</source>
+        <translation>Das Bild kleiner speichern und noch einmal wählen.</translation>
+    </message>
+    <message>
+        <source>Photo of %1</source>
+        <translation>Foto von %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PhotoStrip</name>
+    <message>
+        <source>cannot be shown</source>
+        <translation>nicht darstellbar</translation>
+    </message>
+    <message>
+        <source>reading …</source>
+        <translation>wird gelesen …</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>No photo yet. P adds one from a file.</source>
+        <translation>Noch kein Foto. P nimmt eines aus einer Datei.</translation>
     </message>
 </context>
 <context>
@@ -828,105 +3935,712 @@
     <message>
         <source>%1 (%2)</source>
         <comment>what, key</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite davor</translation>
     </message>
     <message>
         <source>Page Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild auf</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Seite</translation>
     </message>
     <message>
         <source>Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild ab</translation>
     </message>
     <message>
         <source>Zoom out</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleinern</translation>
     </message>
     <message>
         <source>Zoom in</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergrößern</translation>
     </message>
     <message>
         <source>True size</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahre Größe</translation>
     </message>
     <message>
         <source>Whole page</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Seite</translation>
     </message>
     <message>
         <source>no page</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Seite</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::PrintButtons</name>
     <message>
         <source>Save PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF sichern</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken …</translation>
     </message>
     <message>
         <source>Save P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF &amp;sichern …</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>In the printer&apos;s dialog choose actual size (100 %), not &quot;fit to page&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Druckdialog Originalgröße wählen (100 %), nicht „an Seite anpassen“.</translation>
     </message>
     <message>
         <source>Saved as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert als %1.</translation>
     </message>
     <message>
         <source>Sent to the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Drucker geschickt.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::RecordList</name>
+    <message>
+        <source>What can be done with this record</source>
+        <translation>Was mit diesem Eintrag geschehen kann</translation>
+    </message>
+    <message>
+        <source>Void this record (Delete)</source>
+        <translation>Diesen Eintrag stornieren (Entf)</translation>
+    </message>
+    <message>
+        <source>Void %1 …</source>
+        <translation>%1 stornieren …</translation>
+    </message>
+    <message>
+        <source>Show all %1</source>
+        <translation>Alle %1 zeigen</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::RowMap</name>
     <message>
         <source>Map of the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte der Reihen</translation>
     </message>
     <message>
         <source>Arrow keys move along and across the rows; type a digit or / to find a tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten gehen in der Reihe und quer dazu; eine Ziffer oder / sucht einen Baum.</translation>
     </message>
     <message>
         <source>Along the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Reihen entlang</translation>
     </message>
     <message>
         <source>Across the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer zu den Reihen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::RowsPlace</name>
+    <message>
+        <source>Map of the rows</source>
+        <translation>Karte der Reihen</translation>
+    </message>
+    <message>
+        <source>List of the trees</source>
+        <translation>Liste der Bäume</translation>
+    </message>
+    <message>
+        <source>Colour by</source>
+        <translation>Farbe nach</translation>
+    </message>
+    <message>
+        <source>Show the trees as a list (F3)</source>
+        <translation>Die Bäume als Liste zeigen (F3)</translation>
+    </message>
+    <message>
+        <source>Show as list</source>
+        <translation>Als Liste zeigen</translation>
+    </message>
+    <message>
+        <source>by tape</source>
+        <translation>nach Maß</translation>
+    </message>
+    <message>
+        <source>Space the trees by their tape distance instead of evenly</source>
+        <translation>Die Bäume nach dem Maßband setzen statt gleichmäßig</translation>
+    </message>
+    <message>
+        <source>Colour:</source>
+        <translation>Farbe:</translation>
+    </message>
+    <message>
+        <source>No rows yet</source>
+        <translation>Noch keine Reihen</translation>
+    </message>
+    <message>
+        <source>Your rows and trees will stand here. Bring in a table of your trees, pasted or from a file, with row and place in columns.</source>
+        <translation>Hier werden die Reihen und Bäume stehen. Eine Tabelle der Bäume übernehmen, eingefügt oder aus einer Datei, mit Spalten für Reihe und Platz.</translation>
+    </message>
+    <message>
+        <source>Bring in a table of trees</source>
+        <translation>Tabelle der Bäume übernehmen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 trees shown</source>
+        <translation>%1 von %2 Bäumen gezeigt</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SeasonPlace</name>
+    <message>
+        <source>Crop year</source>
+        <translation>Erntejahr</translation>
+    </message>
+    <message>
+        <source>Species of the benchmarks</source>
+        <translation>Obstart der Vergleichssorten</translation>
+    </message>
+    <message>
+        <source>Season chart</source>
+        <translation>Bild der Saison</translation>
+    </message>
+    <message>
+        <source>Crop &amp;year</source>
+        <translation>Ernte&amp;jahr</translation>
+    </message>
+    <message>
+        <source>&amp;Species</source>
+        <translation>Obsta&amp;rt</translation>
+    </message>
+    <message>
+        <source>Harvest windows and liking</source>
+        <translation>Erntefenster und Gefallen</translation>
+    </message>
+    <message>
+        <source>Walk marks and tastings of this crop year will fill this chart. Stand at a tree and press W for a walk mark, B for a bite.</source>
+        <translation>Reifezeichen und Verkostungen dieses Erntejahres füllen dieses Bild. Am Baum W für ein Reifezeichen drücken, B für eine Bissprobe.</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>liking as eaten (1 to 9)</source>
+        <translation>Gefallen wie gegessen (1 bis 9)</translation>
+    </message>
+    <message>
+        <source>benchmarks</source>
+        <translation>Vergleichssorten</translation>
+    </message>
+    <message>
+        <source>selected</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>bar to beat: the week&apos;s best benchmark</source>
+        <translation>die Latte: beste Vergleichssorte der Woche</translation>
+    </message>
+    <message>
+        <source>fair lot</source>
+        <translation>faire Probe</translation>
+    </message>
+    <message>
+        <source>unfair or unclear lot</source>
+        <translation>unfaire oder unklare Probe</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>still green</source>
+        <translation>noch grün</translation>
+    </message>
+    <message>
+        <source>seen ripe</source>
+        <translation>reif gesehen</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>überreif</translation>
+    </message>
+    <message>
+        <source>scores</source>
+        <translation>Wertungen</translation>
+    </message>
+    <message>
+        <source>Benchmarks only. Select trees on the map to see them beside.</source>
+        <translation>Nur Vergleichssorten. Auf der Karte gewählte Bäume stehen daneben.</translation>
+    </message>
+    <message>
+        <source>Beside the benchmarks: %1</source>
+        <translation>Neben den Vergleichssorten: %1</translation>
+    </message>
+    <message>
+        <source>all species</source>
+        <translation>alle Obstarten</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SheetModel</name>
+    <message>
+        <source>&quot;%1&quot; is none of the letters here.</source>
+        <translation>„%1“ gehört nicht zu den Buchstaben hier.</translation>
+    </message>
+    <message>
+        <source>Type one of: %1.</source>
+        <translation>Einen davon eingeben: %1.</translation>
+    </message>
+    <message>
+        <source>code, name or row/place; bought fruit with its source: Ash Tarn @ farm shop</source>
+        <translation>Kennung, Name oder Reihe/Platz; gekauftes Obst mit Herkunft: Ash Tarn @ Hofladen</translation>
+    </message>
+    <message>
+        <source>liking 1 to 9 (7, 7.5 or 7h), verdict (x cull, - no reason to keep, ? again, + watch, ++ back up, P parent, N name), then words</source>
+        <translation>Gefallen 1 bis 9 (7, 7.5 oder 7h), Urteil (x verwerfen, - nichts spricht dafür, ? noch einmal, + beobachten, ++ absichern, P Elter, N Name), dann Worte</translation>
+    </message>
+    <message>
+        <source>%1 (bought)</source>
+        <translation>%1 (gekauft)</translation>
+    </message>
+    <message>
+        <source>%1 (from %2)</source>
+        <translation>%1 (von %2)</translation>
+    </message>
+    <message>
+        <source>%1 (no tree in the book)</source>
+        <translation>%1 (kein Baum im Buch)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>This row does not say which fruit it was.</source>
+        <translation>Diese Zeile sagt nicht, welche Frucht es war.</translation>
+    </message>
+    <message>
+        <source>Type a code, a name or row/place in its first cell.</source>
+        <translation>In die erste Zelle Kennung, Namen oder Reihe/Platz eingeben.</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>ripeness</source>
+        <translation>Reife</translation>
+    </message>
+    <message>
+        <source>soundness</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>days kept</source>
+        <translation>Tage im Lager</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SheetSection</name>
+    <message>
+        <source>folded</source>
+        <translation>eingeklappt</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>ausgeklappt</translation>
+    </message>
+    <message>
+        <source>Unfold</source>
+        <translation>Ausklappen</translation>
+    </message>
+    <message>
+        <source>Fold</source>
+        <translation>Einklappen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SittingListModel</name>
+    <message numerus="yes">
+        <source>%n bite(s) in the row</source>
+        <translation>
+            <numerusform>%n Bissprobe in der Reihe</numerusform>
+            <numerusform>%n Bissproben in der Reihe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>sitting</source>
+        <translation>Verkostung</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>lots</source>
+        <translation>Proben</translation>
+    </message>
+    <message>
+        <source>tasters</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>tasted</source>
+        <translation>verkostet</translation>
+    </message>
+    <message>
+        <source>blind</source>
+        <translation>blind</translation>
+    </message>
+    <message>
+        <source>sighted</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SittingPage</name>
+    <message>
+        <source>Lots and tasters of the sitting</source>
+        <translation>Proben und Verkoster der Verkostung</translation>
+    </message>
+    <message>
+        <source>Score no longer counts …</source>
+        <translation>Wertung zählt nicht mehr …</translation>
+    </message>
+    <message>
+        <source>Del on a score. It stays in the history, with your reason.</source>
+        <translation>Entf auf einer Wertung. Sie bleibt in der Geschichte, mit dem Grund.</translation>
+    </message>
+    <message>
+        <source>Why the score no longer counts</source>
+        <translation>Warum die Wertung nicht mehr zählt</translation>
+    </message>
+    <message>
+        <source>why it no longer counts, then Enter</source>
+        <translation>warum sie nicht mehr zählt, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n Probe</numerusform>
+            <numerusform>%n Proben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation>
+            <numerusform>%n Verkoster</numerusform>
+            <numerusform>%n Verkoster</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>bites in the row</source>
+        <translation>Bissproben in der Reihe</translation>
+    </message>
+    <message>
+        <source>at a table</source>
+        <translation>am Tisch</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3, %4</source>
+        <translation>%1, %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>Likings as eaten, 1 to 9, not corrected for condition. F2 or double click puts a score right: 7.5 + crisp.</source>
+        <translation>Gefallen wie gegessen, 1 bis 9, nicht um den Zustand bereinigt. F2 oder Doppelklick berichtigt eine Wertung: 7.5 + knackig.</translation>
+    </message>
+    <message>
+        <source>No lot was tasted by two people, so nothing is known of how far tasters are apart.</source>
+        <translation>Keine Probe kosteten zwei; darum ist nicht bekannt, wie weit die Verkoster auseinander liegen.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tasters were %1 points apart (standard deviation within a lot, %n lot(s)). Against the mean of the same lots: %2.</source>
+        <translation>
+            <numerusform>Die Verkoster lagen %1 Punkte auseinander (Standardabweichung innerhalb der Probe, %n Probe). Gegen das Mittel derselben Proben: %2.</numerusform>
+            <numerusform>Die Verkoster lagen %1 Punkte auseinander (Standardabweichung innerhalb der Probe, %n Proben). Gegen das Mittel derselben Proben: %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was served %n time(s), but nobody gave it two likings.</source>
+        <translation>
+            <numerusform>%1 stand %n-mal auf dem Tisch, aber niemand gab zweimal ein Gefallen an.</numerusform>
+            <numerusform>%1 stand %n-mal auf dem Tisch, aber niemand gab zweimal ein Gefallen an.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was served %n time(s): the same taster differed by %2 points on average, %3 at most.</source>
+        <translation>
+            <numerusform>%1 stand %n-mal auf dem Tisch: Derselbe Verkoster wich im Mittel um %2 Punkte ab, höchstens um %3.</numerusform>
+            <numerusform>%1 stand %n-mal auf dem Tisch: Derselbe Verkoster wich im Mittel um %2 Punkte ab, höchstens um %3.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No longer counts: %1 for %2 (%3), because: %4</source>
+        <translation>Zählt nicht mehr: %1 für %2 (%3), Grund: %4</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>A score is voided with a reason.</source>
+        <translation>Eine Wertung wird mit einem Grund storniert.</translation>
+    </message>
+    <message>
+        <source>Type why it no longer counts, then Enter.</source>
+        <translation>Eingeben, warum sie nicht mehr zählt, dann die Eingabetaste.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SittingSheet</name>
+    <message>
+        <source>What the sitting is called</source>
+        <translation>Wie die Verkostung heißt</translation>
+    </message>
+    <message>
+        <source>may stay empty</source>
+        <translation>darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Whether the tasters knew what they ate</source>
+        <translation>Ob die Verkoster wussten, was sie aßen</translation>
+    </message>
+    <message>
+        <source>nobody knew which tree a piece came from</source>
+        <translation>niemand wusste, von welchem Baum ein Stück kam</translation>
+    </message>
+    <message>
+        <source>the trees were known</source>
+        <translation>die Bäume waren bekannt</translation>
+    </message>
+    <message>
+        <source>Sheet of the sitting</source>
+        <translation>Blatt der Verkostung</translation>
+    </message>
+    <message>
+        <source>Keep (Ctrl+Enter)</source>
+        <translation>Sichern (Strg+Eingabe)</translation>
+    </message>
+    <message>
+        <source>Later (Esc)</source>
+        <translation>Später (Esc)</translation>
+    </message>
+    <message>
+        <source>Empty the sheet</source>
+        <translation>Blatt leeren</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Tasted</source>
+        <translation>Verkostet</translation>
+    </message>
+    <message>
+        <source>Tasters</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>Leave out mouldy or rotten fruit, and keep fallen or wormy fruit away from children, old people, anyone pregnant or ill; wash what you serve. Taste nothing before the waiting time of a spray is over. Ask beforehand who reacts to birch pollen: raw apple, pear or plum can make mouth and throat itch or swell; whoever has trouble breathing needs an ambulance. Do not chew pips or stones.</source>
+        <translation>Schimmliges oder faules Obst weglassen; Fallobst und wurmiges Obst nicht für Kinder, Alte, Schwangere und Kranke; waschen, was auf den Tisch kommt. Nichts kosten, bevor die Wartezeit einer Spritzung um ist. Vorher fragen, wer auf Birkenpollen reagiert: Roher Apfel, Birne oder Pflaume kann Mund und Hals jucken oder schwellen lassen; wer schlecht Luft bekommt, braucht den Notarzt. Kerne und Steine nicht in Mengen zerkauen.</translation>
+    </message>
+    <message>
+        <source>New sitting</source>
+        <translation>Neue Verkostung</translation>
+    </message>
+    <message>
+        <source>⚠ %1: %2</source>
+        <translation>⚠ %1: %2</translation>
+    </message>
+    <message>
+        <source>%1. A &quot; repeats what stands above.</source>
+        <translation>%1. Ein &quot; wiederholt, was darüber steht.</translation>
+    </message>
+    <message>
+        <source>Line %1, %2: %3</source>
+        <translation>Zeile %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>The sitting has no day yet.</source>
+        <translation>Die Verkostung hat noch keinen Tag.</translation>
+    </message>
+    <message>
+        <source>Type it as you know it: 22 Aug, week 34, late August.</source>
+        <translation>Eingeben, was bekannt ist: 22.8., Woche 34, Ende August.</translation>
+    </message>
+    <message>
+        <source>There is no fruit on the sheet yet.</source>
+        <translation>Noch steht kein Obst auf dem Blatt.</translation>
+    </message>
+    <message>
+        <source>Type a code, a name or row/place in the first cell.</source>
+        <translation>In die erste Zelle Kennung, Namen oder Reihe/Platz eingeben.</translation>
+    </message>
+    <message>
+        <source>Day as written: %1 (%2 to %3)</source>
+        <translation>Tag wie geschrieben: %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>The sheet is empty.</source>
+        <translation>Das Blatt ist leer.</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Zurückholen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SittingTableModel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>nothing written</source>
+        <translation>nichts geschrieben</translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>fair test?</source>
+        <translation>faire Probe?</translation>
+    </message>
+    <message>
+        <source>mean of 9</source>
+        <translation>Mittel von 9</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation>Spanne</translation>
+    </message>
+    <message>
+        <source>n</source>
+        <translation>n</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::StartPage</name>
+    <message>
+        <source>Pipwright</source>
+        <translation>Pipwright</translation>
+    </message>
+    <message>
+        <source>The book of your seedlings: what stands where, what it came from, when it ripens, how it tastes, and what to do next.</source>
+        <translation>Das Buch der Sämlinge: was wo steht, woher es kommt, wann es reift, wie es schmeckt und was als Nächstes zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Look at the sample orchard</source>
+        <translation>Das Musterbuch ansehen</translation>
+    </message>
+    <message>
+        <source>An invented breeder&apos;s book of fourteen years, yours to try things on.</source>
+        <translation>Das erfundene Buch einer Züchterin aus vierzehn Jahren, zum Ausprobieren.</translation>
+    </message>
+    <message>
+        <source>Begin a new book</source>
+        <translation>Ein neues Buch anfangen</translation>
+    </message>
+    <message>
+        <source>One file for everything; bring in a table of your trees next.</source>
+        <translation>Eine Datei für alles; als Nächstes eine Tabelle der Bäume übernehmen.</translation>
+    </message>
+    <message>
+        <source>Open a book</source>
+        <translation>Buch öffnen</translation>
+    </message>
+    <message>
+        <source>A file that ends in .orchard.</source>
+        <translation>Eine Datei, die auf .orchard endet.</translation>
+    </message>
+    <message>
+        <source>Lately open</source>
+        <translation>Zuletzt geöffnet</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::StateForm</name>
+    <message>
+        <source>State of the plant</source>
+        <translation>Zustand der Pflanze</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>why, as voles, mower, fire blight</source>
+        <translation>warum, etwa Wühlmaus, Mäher, Feuerbrand</translation>
+    </message>
+    <message>
+        <source>Whether %1 grows</source>
+        <translation>Ob %1 wächst</translation>
+    </message>
+    <message>
+        <source>No state is chosen.</source>
+        <translation>Kein Zustand gewählt.</translation>
+    </message>
+    <message>
+        <source>Press the letter of a state.</source>
+        <translation>Den Buchstaben eines Zustandes drücken.</translation>
+    </message>
+    <message>
+        <source>It has no plant in the orchard.</source>
+        <translation>Es hat keine Pflanze im Obstgarten.</translation>
+    </message>
+    <message>
+        <source>Choose a tree that stands.</source>
+        <translation>Einen Baum wählen, der steht.</translation>
     </message>
 </context>
 <context>
@@ -977,41 +4691,745 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::SwapForm</name>
+    <message>
+        <source>The other tree</source>
+        <translation>Der andere Baum</translation>
+    </message>
+    <message>
+        <source>code or row/place of the other tree</source>
+        <translation>Kennung oder Reihe/Platz des anderen Baumes</translation>
+    </message>
+    <message>
+        <source>Each plant becomes what the other was held to be. Records stay with the plant they were taken at.</source>
+        <translation>Jede Pflanze wird das, wofür die andere galt. Einträge bleiben bei der Pflanze, an der sie entstanden.</translation>
+    </message>
+    <message>
+        <source>%1 carries the tag of another tree</source>
+        <translation>%1 trägt das Schild eines anderen Baumes</translation>
+    </message>
+    <message>
+        <source>That is this tree itself.</source>
+        <translation>Das ist dieser Baum selbst.</translation>
+    </message>
+    <message>
+        <source>Type the code of the other tree.</source>
+        <translation>Die Kennung des anderen Baumes eingeben.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::TasterRow</name>
+    <message>
+        <source>Tasters</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>somebody new, then Enter</source>
+        <translation>jemand Neues, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>Name of a new taster</source>
+        <translation>Name eines neuen Verkosters</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::TastingsPlace</name>
+    <message>
+        <source>Which sittings are listed</source>
+        <translation>Welche Verkostungen in der Liste stehen</translation>
+    </message>
+    <message>
+        <source>sittings</source>
+        <translation>am Tisch</translation>
+    </message>
+    <message>
+        <source>at a table</source>
+        <translation>am Tisch</translation>
+    </message>
+    <message>
+        <source>bites</source>
+        <translation>Bissproben</translation>
+    </message>
+    <message>
+        <source>in the row, day by day</source>
+        <translation>in der Reihe, Tag für Tag</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
+        <source>Only sittings with this tree or title</source>
+        <translation>Nur Verkostungen mit diesem Baum oder Titel</translation>
+    </message>
+    <message>
+        <source>only with a tree or title, then Enter</source>
+        <translation>nur mit Baum oder Titel, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>Sittings</source>
+        <translation>Verkostungen</translation>
+    </message>
+    <message>
+        <source>No sitting yet</source>
+        <translation>Noch keine Verkostung</translation>
+    </message>
+    <message>
+        <source>A sitting is a table of fruit and tasters. Write down one that was held; bites are taken in the row with B on a tree.</source>
+        <translation>Eine Verkostung ist ein Tisch voll Obst mit seinen Verkostern. Hier wird eingetragen, was stattgefunden hat; Bissproben kommen in der Reihe dazu, mit B auf einem Baum.</translation>
+    </message>
+    <message>
+        <source>New sitting (Ctrl+E)</source>
+        <translation>Neue Verkostung (Strg+E)</translation>
+    </message>
+    <message>
+        <source>Go on with the sitting (Ctrl+E)</source>
+        <translation>Verkostung fortsetzen (Strg+E)</translation>
+    </message>
+    <message>
+        <source>Reading the sittings …</source>
+        <translation>Die Verkostungen werden gelesen …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sitting(s) with that.</source>
+        <translation>
+            <numerusform>%n Verkostung damit.</numerusform>
+            <numerusform>%n Verkostungen damit.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sitting(s), newest first.</source>
+        <translation>
+            <numerusform>%n Verkostung, neueste zuerst.</numerusform>
+            <numerusform>%n Verkostungen, neueste zuerst.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ThumbLetters</name>
+    <message>
+        <source>? unknown</source>
+        <translation>? unbekannt</translation>
+    </message>
+    <message>
+        <source>days off the tree: f5 fridge five days · c2 counter · l60 cellar · f14c3 fridge, then counter · 0 straight off the tree · ? unknown</source>
+        <translation>Tage seit der Ernte: f5 fünf Tage Kühlschrank · c2 Tisch · l60 Keller · f14c3 Kühlschrank, dann Tisch · 0 frisch vom Baum · ? unbekannt</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::TodayPopup</name>
+    <message>
+        <source>Day taken as today</source>
+        <translation>Der Tag, der als heute gilt</translation>
+    </message>
+    <message>
+        <source>Take this day</source>
+        <translation>Diesen Tag nehmen</translation>
+    </message>
+    <message>
+        <source>Follow the calendar</source>
+        <translation>Dem Kalender folgen</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::TreeColumns</name>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennung</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>Tape (m)</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß (m)</translation>
     </message>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Identity</source>
-        <translation type="unfinished"></translation>
+        <translation>Identität</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::TreeHead</name>
+    <message>
+        <source>stands nowhere known</source>
+        <translation>Platz unbekannt</translation>
+    </message>
+    <message>
+        <source>%1, row %2, place %3</source>
+        <translation>%1, Reihe %2, Platz %3</translation>
+    </message>
+    <message>
+        <source>, %1 from the zero stake</source>
+        <translation>, %1 vom Nullpfahl</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n plants stand there</source>
+        <translation>
+            <numerusform>; %n Pflanze steht dort</numerusform>
+            <numerusform>; %n Pflanzen stehen dort</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>bearing %1° (%2)</source>
+        <translation>Richtung %1° (%2)</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 hoch</translation>
+    </message>
+    <message>
+        <source>number %1 from the trunk</source>
+        <translation>Nummer %1 vom Stamm aus</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Farbe %1</translation>
+    </message>
+    <message>
+        <source>grafted on %1</source>
+        <translation>veredelt auf %1</translation>
+    </message>
+    <message>
+        <source>limb of %1</source>
+        <translation>Ast von %1</translation>
+    </message>
+    <message>
+        <source>, planted %1</source>
+        <translation>, gepflanzt %1</translation>
+    </message>
+    <message>
+        <source>, worked %1</source>
+        <translation>, veredelt %1</translation>
+    </message>
+    <message>
+        <source>identity not known</source>
+        <translation>Identität unbekannt</translation>
+    </message>
+    <message>
+        <source>, last confirmed %1</source>
+        <translation>, zuletzt bestätigt %1</translation>
+    </message>
+    <message>
+        <source>, since %1, never confirmed at the tree</source>
+        <translation>, seit %1, nie am Baum bestätigt</translation>
+    </message>
+    <message>
+        <source> since %1</source>
+        <translation> seit %1</translation>
+    </message>
+    <message>
+        <source> · benchmark</source>
+        <translation> · Vergleichssorte</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source>Who is it?</source>
+        <translation>Wer ist es?</translation>
+    </message>
+    <message>
+        <source>Who this tree is: confirm or put right</source>
+        <translation>Wer dieser Baum ist: bestätigen oder berichtigen</translation>
+    </message>
+    <message>
+        <source>Confirm who this tree is, or put it right</source>
+        <translation>Bestätigen, wer dieser Baum ist, oder es berichtigen</translation>
+    </message>
+    <message>
+        <source>Confirmed at the tree today</source>
+        <translation>Heute am Baum bestätigt</translation>
+    </message>
+    <message>
+        <source>It is another genotype (wrong tag) …</source>
+        <translation>Es ist ein anderer Genotyp (falsches Schild) …</translation>
+    </message>
+    <message>
+        <source>Tag unreadable: this by the map only</source>
+        <translation>Schild unleserlich: dieser nur nach der Karte</translation>
+    </message>
+    <message>
+        <source>Tag unreadable: this by its fruit only</source>
+        <translation>Schild unleserlich: dieser nur nach der Frucht</translation>
+    </message>
+    <message>
+        <source>Nobody knows what it is</source>
+        <translation>Niemand weiß, was es ist</translation>
+    </message>
+    <message>
+        <source>Its tag hangs on another tree: swap …</source>
+        <translation>Sein Schild hängt an einem anderen Baum: tauschen …</translation>
+    </message>
+    <message>
+        <source>Another plant stands at this place too …</source>
+        <translation>Auf diesem Platz steht noch eine Pflanze …</translation>
+    </message>
+    <message>
+        <source>Records were put down for the wrong tree …</source>
+        <translation>Einträge gehören zu einem anderen Baum …</translation>
+    </message>
+    <message>
+        <source>Seed parent %1</source>
+        <translation>Mutter %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>Pollen parent %1</source>
+        <translation>Vater %1</translation>
+    </message>
+    <message>
+        <source>open pollinated</source>
+        <translation>frei abgeblüht</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other plant(s) of it:</source>
+        <translation>
+            <numerusform>%n weitere Pflanze davon:</numerusform>
+            <numerusform>%n weitere Pflanzen davon:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> limb at %1°</source>
+        <translation> Ast bei %1°</translation>
+    </message>
+    <message>
+        <source> limb</source>
+        <translation> Ast</translation>
+    </message>
+    <message>
+        <source>Go to the plant at %1</source>
+        <translation>Zur Pflanze auf %1 gehen</translation>
+    </message>
+    <message>
+        <source>also called %1</source>
+        <translation>auch %1 genannt</translation>
+    </message>
+    <message>
+        <source>label code %1</source>
+        <translation>Etikettencode %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::TreeJournal</name>
+    <message>
+        <source>d MMM yyyy, HH:mm</source>
+        <translation>d. MMM yyyy, HH:mm</translation>
+    </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>Came with the book: %1</source>
+        <translation>Kam mit dem Buch: %1</translation>
+    </message>
+    <message>
+        <source>Nothing has been written of this tree yet.</source>
+        <translation>Von diesem Baum ist noch nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Whose history: everything, or one field</source>
+        <translation>Wessen Geschichte: alles oder ein Feld</translation>
+    </message>
+    <message>
+        <source>The whole history</source>
+        <translation>Die ganze Geschichte</translation>
+    </message>
+    <message>
+        <source>Only %1, %2</source>
+        <translation>Nur %1, %2</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::TreeListView</name>
     <message>
         <source>List of trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste der Bäume</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::TreeSheet</name>
+    <message>
+        <source>No tree is selected</source>
+        <translation>Kein Baum ist gewählt</translation>
+    </message>
+    <message>
+        <source>Choose one in the rows, or find it with Ctrl+K: its life will stand here.</source>
+        <translation>In den Reihen einen wählen oder mit Strg+K suchen: Hier steht dann sein Leben.</translation>
+    </message>
+    <message>
+        <source>Not tasted yet. B puts down a bite.</source>
+        <translation>Noch nicht verkostet. B schreibt eine Bissprobe auf.</translation>
+    </message>
+    <message>
+        <source>Nothing seen yet. N notes, W marks on a walk, O observes.</source>
+        <translation>Noch nichts gesehen. N notiert, W setzt ein Reifezeichen, O beobachtet.</translation>
+    </message>
+    <message>
+        <source>Tree sheet</source>
+        <translation>Baumblatt</translation>
+    </message>
+    <message>
+        <source>Ancestry</source>
+        <translation>Abstammung</translation>
+    </message>
+    <message>
+        <source>Life by crop year</source>
+        <translation>Leben nach Erntejahren</translation>
+    </message>
+    <message>
+        <source>Tastings</source>
+        <translation>Verkosten</translation>
+    </message>
+    <message>
+        <source>Seen and decided</source>
+        <translation>Gesehen und entschieden</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>N: note</source>
+        <translation>N: Notiz</translation>
+    </message>
+    <message>
+        <source>B: bite: liking 1 to 9 (7, 7.5, 7h), then words</source>
+        <translation>B: Bissprobe: Gefallen 1 bis 9 (7, 7.5, 7h), dann Worte</translation>
+    </message>
+    <message>
+        <source>W: walk mark, then its letter</source>
+        <translation>W: Reifezeichen, dann sein Buchstabe</translation>
+    </message>
+    <message>
+        <source>O: observation: trait, Enter, value</source>
+        <translation>O: Beobachtung: Merkmal, Eingabe, Wert</translation>
+    </message>
+    <message>
+        <source>D: decision: letter of the stage, Enter, reason</source>
+        <translation>D: Entscheidung: Buchstabe der Stufe, Eingabe, Grund</translation>
+    </message>
+    <message>
+        <source>G: graft wish</source>
+        <translation>G: Pfropfwunsch</translation>
+    </message>
+    <message>
+        <source>P: photo from a file</source>
+        <translation>P: Foto aus einer Datei</translation>
+    </message>
+    <message>
+        <source>X: lost, dead or removed</source>
+        <translation>X: verloren, tot oder entfernt</translation>
+    </message>
+    <message>
+        <source>Enter: save; Esc: back, and keep what was typed</source>
+        <translation>Eingabe: sichern; Esc: zurück, das Getippte bleibt</translation>
+    </message>
+    <message>
+        <source>Up and Down in the day: one day later or earlier</source>
+        <translation>Pfeil auf und ab im Tag: ein Tag später oder früher</translation>
+    </message>
+    <message>
+        <source>Arrows in the time line: from mark to mark</source>
+        <translation>Pfeile in der Lebenslinie: von Zeichen zu Zeichen</translation>
+    </message>
+    <message>
+        <source>Delete on a record: void it, with a reason</source>
+        <translation>Entf auf einem Eintrag: stornieren, mit Grund</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keine</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::TreeWords</name>
+    <message>
+        <source> · %1 as eaten</source>
+        <translation> · %1 wie gegessen</translation>
+    </message>
+    <message>
+        <source>the score of %1 of %2</source>
+        <translation>die Wertung %1 von %2</translation>
+    </message>
+    <message>
+        <source>observation</source>
+        <translation>Beobachtung</translation>
+    </message>
+    <message>
+        <source>the %1 of %2</source>
+        <translation>Eintrag %1 vom %2</translation>
+    </message>
+    <message>
+        <source>%1 · decided: %2</source>
+        <translation>%1 · entschieden: %2</translation>
+    </message>
+    <message>
+        <source>the decision of %1</source>
+        <translation>die Entscheidung vom %1</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>ordered</source>
+        <translation>bestellt</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>dropped</source>
+        <translation>fallen gelassen</translation>
+    </message>
+    <message>
+        <source>state not known</source>
+        <translation>Zustand unbekannt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 · %n graft(s) wished, %2</source>
+        <translation>
+            <numerusform>%1 · %n Reis gewünscht, %2</numerusform>
+            <numerusform>%1 · %n Reiser gewünscht, %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 · %n graft(s), %2</source>
+        <translation>
+            <numerusform>%1 · %n Reis, %2</numerusform>
+            <numerusform>%1 · %n Reiser, %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>onto %1</source>
+        <translation>auf %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 alive %3</source>
+        <translation>%1: %2 leben %3</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::VoidForm</name>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>why it is wrong</source>
+        <translation>warum es falsch ist</translation>
+    </message>
+    <message>
+        <source>It stays in the history, but counts no more.</source>
+        <translation>Es bleibt in der Geschichte, zählt aber nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Void %1</source>
+        <translation>%1 stornieren</translation>
+    </message>
+    <message>
+        <source>No reason is given.</source>
+        <translation>Es fehlt der Grund.</translation>
+    </message>
+    <message>
+        <source>Say in a few words what is wrong with it.</source>
+        <translation>In wenigen Worten sagen, was daran falsch ist.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::WalkForm</name>
+    <message>
+        <source>Walk mark</source>
+        <translation>Reifezeichen</translation>
+    </message>
+    <message>
+        <source>Fruit on the ground</source>
+        <translation>Obst am Boden</translation>
+    </message>
+    <message>
+        <source>n</source>
+        <comment>letter of the mark</comment>
+        <translation>n</translation>
+    </message>
+    <message>
+        <source>p</source>
+        <comment>letter of the mark</comment>
+        <translation>p</translation>
+    </message>
+    <message>
+        <source>r</source>
+        <comment>letter of the mark</comment>
+        <translation>r</translation>
+    </message>
+    <message>
+        <source>o</source>
+        <comment>letter of the mark</comment>
+        <translation>o</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <comment>letter of the mark</comment>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>wenig</translation>
+    </message>
+    <message>
+        <source>one or two</source>
+        <translation>ein, zwei</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>einiges</translation>
+    </message>
+    <message>
+        <source>a handful</source>
+        <translation>eine Handvoll</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation>viel</translation>
+    </message>
+    <message>
+        <source>more than hang</source>
+        <translation>mehr als am Baum</translation>
+    </message>
+    <message>
+        <source>On the ground (may stay open):</source>
+        <translation>Am Boden (darf offen bleiben):</translation>
+    </message>
+    <message>
+        <source>Walk mark on %1</source>
+        <translation>Reifezeichen für %1</translation>
+    </message>
+    <message>
+        <source>No mark is chosen.</source>
+        <translation>Kein Zeichen gewählt.</translation>
+    </message>
+    <message>
+        <source>Press the letter of a mark: n, p, r, o or g, then Enter.</source>
+        <translation>Den Buchstaben eines Zeichens drücken: n, p, r, o oder g, dann die Eingabetaste.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::WishForm</name>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>why, Enter</source>
+        <translation>warum, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>How many grafts</source>
+        <translation>Wie viele Reiser</translation>
+    </message>
+    <message>
+        <source> grafts</source>
+        <translation> Reiser</translation>
+    </message>
+    <message>
+        <source>Wish grafts of %1</source>
+        <translation>Reiser von %1 wünschen</translation>
+    </message>
+    <message>
+        <source>Nobody knows what this plant is, so no graft of it can be wished.</source>
+        <translation>Niemand weiß, was diese Pflanze ist; so lässt sich kein Reis von ihr wünschen.</translation>
+    </message>
+    <message>
+        <source>Say first who it is.</source>
+        <translation>Zuerst sagen, wer sie ist.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::Workbench</name>
+    <message>
+        <source>Rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>Tastings</source>
+        <translation>Verkosten</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>Grafting</source>
+        <translation>Veredeln</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Find a tree, row/place, family, word or command (Ctrl+K)</source>
+        <translation>Baum, Reihe/Platz, Familie, Wort oder Befehl suchen (Strg+K)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n genotype(s) laid side by side.</source>
+        <translation>
+            <numerusform>%n Genotyp liegt nebeneinander.</numerusform>
+            <numerusform>%n Genotypen liegen nebeneinander.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Press C again to look at them.</source>
+        <translation>Noch einmal C zeigt sie.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) selected</source>
+        <translation>
+            <numerusform>%n Baum gewählt</numerusform>
+            <numerusform>%n Bäume gewählt</numerusform>
+        </translation>
     </message>
 </context>
 </TS>
