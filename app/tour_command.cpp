@@ -10,6 +10,7 @@
 #include "ui/rows/row_map.h"
 #include "ui/rows/rows_place.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/shell_settings.h"
 #include "ui/shell/workbench.h"
 #include "ui/tree/entry_strip.h"
 #include "ui/tree/tree_sheet.h"
@@ -75,6 +76,7 @@ class Tour {
     Outcome draw(const QString& book) {
         QTemporaryDir data;
         FileDoors doors(sampleArchiveFolder(), data.path());
+        ui::applyLanguage(*qApp, ui::ShellSettings().language());
         for (const auto theme : {ui::ThemeChoice::light, ui::ThemeChoice::dark}) {
             ui::applyTheme(*qApp, theme);
             ui::MainWindow window(doors, m_today);
