@@ -909,7 +909,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>Liking 1 to 9 first (7, 7.5 or 7h), then words. Enter saves.</source>
-        <translation>Zuerst das Gefallen von 1 bis 9 (7, 7.5 oder 7h), dann Worte. Die Eingabetaste sichert.</translation>
+        <translation>Gefallen 1 bis 9 (7, 7.5, 7h), dann Worte; Eingabe sichert.</translation>
     </message>
     <message>
         <source>Rotten fruit can hold a poison that cutting out does not remove: do not eat it.</source>
@@ -1240,7 +1240,7 @@ Etikettenbogen:
     <message>
         <source>%1 %2</source>
         <comment>day and month</comment>
-        <translation>%1 %2</translation>
+        <translation>%1. %2</translation>
     </message>
     <message numerus="yes">
         <source>%n fair score(s)</source>
@@ -1436,7 +1436,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>liking as eaten, 1 to 9</source>
-        <translation>Gefallen wie gegessen, 1 bis 9</translation>
+        <translation>Gefallen, 1 bis 9</translation>
     </message>
 </context>
 <context>
@@ -2688,11 +2688,11 @@ Etikettenbogen:
     </message>
     <message>
         <source>Crop %1. </source>
-        <translation>Ernte %1. </translation>
+        <translation>Behang %1. </translation>
     </message>
     <message>
         <source>crop %1</source>
-        <translation>Ernte %1</translation>
+        <translation>Behang %1</translation>
     </message>
 </context>
 <context>
@@ -3109,11 +3109,11 @@ Etikettenbogen:
     </message>
     <message>
         <source>identity by map only</source>
-        <translation>Identität nur nach der Karte</translation>
+        <translation>Identität: Karte</translation>
     </message>
     <message>
         <source>identity by fruit only</source>
-        <translation>Identität nur nach der Frucht</translation>
+        <translation>Identität: Frucht</translation>
     </message>
     <message>
         <source>identity unsure</source>
@@ -3494,7 +3494,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>sound</source>
-        <translation>in Ordnung</translation>
+        <translation>heil</translation>
     </message>
     <message>
         <source>insect inside</source>
@@ -3518,11 +3518,11 @@ Etikettenbogen:
     </message>
     <message>
         <source>getting there</source>
-        <translation>wird reif</translation>
+        <translation>halbreif</translation>
     </message>
     <message>
         <source>early prime</source>
-        <translation>beginnende Genussreife</translation>
+        <translation>eben reif</translation>
     </message>
     <message>
         <source>prime</source>
@@ -3530,7 +3530,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>late prime</source>
-        <translation>späte Genussreife</translation>
+        <translation>noch gut</translation>
     </message>
     <message>
         <source>on its way out</source>
@@ -4079,7 +4079,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>by tape</source>
-        <translation>nach Maß</translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <source>Space the trees by their tape distance instead of evenly</source>
@@ -4294,7 +4294,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>sitting</source>
-        <translation>Verkostung</translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -4740,7 +4740,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>sittings</source>
-        <translation>am Tisch</translation>
+        <translation>Tisch</translation>
     </message>
     <message>
         <source>at a table</source>
