@@ -30,7 +30,8 @@ class ChipButton : public QToolButton {
 
     [[nodiscard]] QSize sizeHint() const override {
         const Theme& theme = themeOf(this);
-        return {QFontMetrics(theme.strongFont()).horizontalAdvance(text()) + letterWidth() +
+        // One more pixel: the advance is rounded, but words are elided by its exact value.
+        return {QFontMetrics(theme.strongFont()).horizontalAdvance(text()) + 1 + letterWidth() +
                     2 * kInset,
                 QFontMetrics(theme.bodyFont()).height() + theme.space};
     }
