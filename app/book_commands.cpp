@@ -11,10 +11,6 @@ namespace pipwright::app {
 
 namespace {
 
-QString tr(const char* text) {
-    return QString::fromUtf8(text);
-}
-
 /// Takes a book that did not come to be away again.
 void removeBook(const std::filesystem::path& file) {
     std::error_code ignored;

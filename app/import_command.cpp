@@ -11,10 +11,6 @@ namespace pipwright::app {
 
 namespace {
 
-QString tr(const char* text) {
-    return QString::fromUtf8(text);
-}
-
 Date systemDay() {
     const QDate now = QDate::currentDate();
     return Date::of(now.year(), static_cast<unsigned>(now.month()),

@@ -10,10 +10,6 @@ namespace pipwright::app {
 
 namespace {
 
-QString tr(const char* text) {
-    return QString::fromUtf8(text);
-}
-
 QString stockList() {
     QString text;
     for (const LabelStock& stock : labelStocks()) {

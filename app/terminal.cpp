@@ -2,6 +2,8 @@
 
 #include "app/command.h"
 
+#include <QCoreApplication>
+
 #include <cstdio>
 #include <memory>
 #include <unistd.h>
@@ -17,6 +19,10 @@ void print(std::FILE* stream, const QString& line) {
 }
 
 } // namespace
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("pipwright::app", text);
+}
 
 void say(const QString& line) {
     print(stdout, line);

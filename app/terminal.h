@@ -13,6 +13,9 @@
 
 namespace pipwright::app {
 
+/// The words of the command line; English, like its options.
+QString tr(const char* text);
+
 void say(const QString& line);      ///< a line on standard output
 void complain(const QString& line); ///< a line on standard error
 int fail(const Problem& problem);   ///< complains in full, gives kFailed

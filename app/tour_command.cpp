@@ -27,10 +27,6 @@ namespace pipwright::app {
 
 namespace {
 
-QString tr(const char* text) {
-    return QString::fromUtf8(text);
-}
-
 constexpr int kWaitMilliseconds = 20000;
 constexpr std::size_t kLabels = 21;
 
