@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QFileInfo>
 #include <QStandardPaths>
 
 #include <algorithm>
@@ -42,6 +43,13 @@ int openWindow(QApplication& application) {
     const QStringList arguments = QApplication::arguments().mid(1);
     if (const auto code = parsed(parser, QString(), arguments, 0, 1)) {
         return *code;
+    }
+    const QStringList books = parser.positionalArguments();
+    if (!books.isEmpty() && !QFileInfo::exists(books.first())) {
+        complain(QStringLiteral("%1: there is no such command and no such book. See 'pipwright "
+                                "--help'.")
+                     .arg(books.first()));
+        return kUsage;
     }
     std::optional<Date> today;
     if (parser.isSet(todayOption)) {

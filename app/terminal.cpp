@@ -44,13 +44,16 @@ std::filesystem::path pathOf(const QString& argument) {
 
 std::optional<int> parsed(QCommandLineParser& parser, const QString& command,
                           const QStringList& arguments, int least, int most) {
-    const QCommandLineOption help({QStringLiteral("h"), QStringLiteral("help")},
-                                  QStringLiteral("Shows this help."));
-    parser.addOption(help);
+    const QCommandLineOption helpOption({QStringLiteral("h"), QStringLiteral("help")},
+                                        QStringLiteral("Shows this help."));
+    parser.addOption(helpOption);
     const bool understood =
         parser.parse(QStringList{QStringLiteral("pipwright ") + command} + arguments);
-    if (understood && parser.isSet(help)) {
-        say(parser.helpText().trimmed());
+    if (understood && parser.isSet(helpOption)) {
+        QString help = parser.helpText().trimmed(); // it names the program by its whole path
+        help.replace(QCoreApplication::arguments().constFirst(),
+                     QStringLiteral("pipwright ") + command);
+        say(help);
         return kDone;
     }
     if (!understood) {

@@ -236,10 +236,16 @@ Identity assertionOf(const EditedTree& tree, std::optional<GenotypeId> genotype,
 
 ChangeSet identityOf(const EditedTree& tree, std::optional<GenotypeId> genotype,
                      const std::string& genotypeCode, IdentityBasis basis, Confidence confidence,
-                     const std::string& notes, const EditContext& context) {
-    ChangeSet set =
-        named(tree.code + " is " + (genotype ? genotypeCode : "of unknown identity"), context);
-    set.create(assertionOf(tree, genotype, basis, confidence, notes, context));
+                     const std::string& notes, const EditContext& context,
+                     std::optional<Date> confirmed) {
+    std::string sentence = tree.code + " is " + (genotype ? genotypeCode : "of unknown identity");
+    if (genotype && genotype == tree.genotype) {
+        sentence = "Identity of " + tree.code + ": " + spoken(keyOf(basis));
+    }
+    ChangeSet set = named(std::move(sentence), context);
+    Identity identity = assertionOf(tree, genotype, basis, confidence, notes, context);
+    identity.confirmed = confirmed;
+    set.create(identity);
     return set;
 }
 

@@ -85,10 +85,12 @@ ChangeSet plantsBecome(std::span<const Plant> plants, PlantState state, const st
 ChangeSet graftWishFor(const EditedTree& tree, std::int64_t number, const std::string& reason,
                        const EditContext& context);
 
-/// From `context.day` on, the plant is held to be this genotype (nothing: unknown).
+/// From `context.day` on, the plant is held to be this genotype (nothing: unknown). `confirmed` is
+/// the day it was last confirmed at the tree, when the genotype stays the same.
 ChangeSet identityOf(const EditedTree& tree, std::optional<GenotypeId> genotype,
                      const std::string& genotypeCode, IdentityBasis basis, Confidence confidence,
-                     const std::string& notes, const EditContext& context);
+                     const std::string& notes, const EditContext& context,
+                     std::optional<Date> confirmed = std::nullopt);
 
 /// Puts a swap of tags right: each plant is held to be what the other was, and the records of both
 /// go along, since they hang on the plants.

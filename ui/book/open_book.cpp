@@ -38,6 +38,11 @@ Result<std::unique_ptr<OpenBook>> OpenBook::open(std::unique_ptr<Store> store, Q
         return view.problem();
     }
     book->m_view = std::move(*view);
+    for (const Person& person : book->m_view->persons()) {
+        if (!person.name.empty() && person.name == book->m_view->facts().owner) {
+            book->m_person = person.id; // until somebody else says so
+        }
+    }
     book->gatherEvidence();
     return book;
 }

@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace pipwright::ui {
@@ -97,23 +98,45 @@ std::vector<Candidate> genotypesLike(const OrchardView& view, const std::string&
     return candidates;
 }
 
-/// Plants at the place "row/position".
+/// "3.40 m" or "3,4" as metres; nothing for a plain number, which is a place.
+std::optional<double> metresTyped(std::string text) {
+    std::replace(text.begin(), text.end(), ',', '.');
+    const bool unit = text.ends_with("m");
+    if (unit) {
+        text = std::string(trimmed(std::string_view(text).substr(0, text.size() - 1)));
+    }
+    bool ok = false;
+    const double metres = QString::fromStdString(text).toDouble(&ok);
+    return ok && (unit || text.find('.') != std::string::npos) ? std::optional(metres)
+                                                               : std::nullopt;
+}
+
+/// Plants at "row/position", or at "row/3.40" or "row 3.40 m" by the tape.
 void addByPlace(const OrchardView& view, const std::string& typed, std::vector<FoundThing>& found) {
-    const auto slash = typed.find('/');
-    if (slash == std::string::npos) {
+    constexpr double kTapeMetres = 0.05;
+    const auto cut = typed.find_first_of("/ ");
+    if (cut == std::string::npos) {
         return;
     }
-    const std::string row = foldedForSearch(typed.substr(0, slash));
-    const std::string place(trimmed(std::string_view(typed).substr(slash + 1)));
+    const std::string row = foldedForSearch(typed.substr(0, cut));
+    const std::string place(trimmed(std::string_view(typed).substr(cut + 1)));
+    const auto metres = metresTyped(place);
+    if (typed[cut] == ' ' && !metres) {
+        return; // words
+    }
     for (const Index candidate : view.rowsInOrder()) {
         if (!row.empty() && foldedForSearch(view.rowName(candidate)) != row) {
             continue;
         }
-        for (const Index position : view.positionsOf(candidate)) {
-            if (std::to_string(view.positions()[position].ordinal) != place) {
+        for (const Index at : view.positionsOf(candidate)) {
+            const Position& position = view.positions()[at];
+            const bool here =
+                metres ? position.distance && std::abs(*position.distance - *metres) < kTapeMetres
+                       : std::to_string(position.ordinal) == place;
+            if (!here) {
                 continue;
             }
-            for (const Index plant : view.plantsAt(position)) {
+            for (const Index plant : view.plantsAt(at)) {
                 if (!view.plants()[plant].erased && found.size() < kMostTrees) {
                     found.push_back(treeFound(view, plant));
                 }

@@ -15,8 +15,11 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace pipwright::ui {
 
@@ -49,7 +52,9 @@ MainWindow::~MainWindow() {
 
 void MainWindow::build() {
     setWindowTitle(tr("Pipwright"));
-    resize(1366, 768);
+    constexpr int kTitleBar = 36; // the desktop's own, which no widget knows before it is shown
+    const QRect room = screen()->availableGeometry();
+    resize(std::min(1366, room.width()), std::min(768, room.height() - kTitleBar));
     m_start = new StartPage;
     m_notice = new NoticeBar;
     m_notice->hide();

@@ -127,6 +127,24 @@ EntryTarget EntryStrip::target(bool forOne) const {
     return target;
 }
 
+bool EntryStrip::focusNextPrevChild(bool next) {
+    QWidget* from = QApplication::focusWidget();
+    if (m_form == nullptr || from == nullptr || !isAncestorOf(from)) {
+        return QWidget::focusNextPrevChild(next);
+    }
+    QWidget* to = from;
+    do {
+        to = next ? to->nextInFocusChain() : to->previousInFocusChain();
+        const bool takes = isAncestorOf(to) && to->isVisible() && to->isEnabled() &&
+                           (to->focusPolicy() & Qt::TabFocus) != 0 && to->focusProxy() == nullptr;
+        if (takes) {
+            to->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+            return true;
+        }
+    } while (to != from);
+    return true;
+}
+
 void EntryStrip::begin(EntryKind kind) {
     EntryForm* wanted = form(kind);
     if (target(wanted->isForOne()).trees.empty()) {

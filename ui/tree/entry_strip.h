@@ -50,6 +50,8 @@ class EntryStrip : public QWidget {
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
+    /// Tab stays in the open strip: outside it a letter is a command, not a word.
+    bool focusNextPrevChild(bool next) override;
 
   private:
     EntryForm* make(EntryKind kind);

@@ -234,8 +234,10 @@ void TreeSheet::assertIdentity(IdentityBasis basis, Confidence confidence, bool 
         return;
     }
     const EditedTree tree = m_book.treeAt(*m_facts->plant);
+    const auto confirmed =
+        known ? m_book.view()->plants()[*m_facts->plant].confirmed : std::optional<Date>{};
     m_book.apply(identityOf(tree, known ? tree.genotype : std::nullopt, tree.code, basis,
-                            confidence, "", m_book.context(m_facts->plant)));
+                            confidence, "", m_book.context(m_facts->plant), confirmed));
 }
 
 } // namespace pipwright::ui

@@ -132,8 +132,12 @@ TEST_F(Saturday, IsDoneFromTheKeyboardAndUndoneAgain) {
     ASSERT_EQ(book().currentPlant(), unreadable);
     const auto stake = *book().view()->plants()[unreadable].position;
     EXPECT_EQ(book().view()->plantsAt(stake).size(), 2U);
+    const auto confirmed = book().view()->plants()[unreadable].confirmed;
     identity("by the map");
+    EXPECT_EQ(book().view()->plants()[unreadable].confirmed, confirmed);
     EXPECT_EQ(book().view()->plants()[unreadable].confidence, Confidence::byMap);
+    find(QStringLiteral("C/3.40"));
+    EXPECT_EQ(book().view()->plants()[*book().currentPlant()].position, stake);
     find(QStringLiteral("C/4"));
     EXPECT_EQ(book().view()->plants()[*book().currentPlant()].position, stake);
 

@@ -54,6 +54,16 @@ TEST_F(Entry, KeepsWhatWasTypedWhenItIsLeft) {
     EXPECT_EQ(qobject_cast<QLineEdit*>(QApplication::focusWidget())->text(), QString());
 }
 
+TEST_F(Entry, TabStaysInTheStripSoThatNoWordBecomesACommand) {
+    m_sheet->begin(EntryKind::note);
+    for (int i = 0; i < 12; ++i) {
+        press(Qt::Key_Tab);
+        ASSERT_TRUE(strip()->isAncestorOf(QApplication::focusWidget())) << i;
+    }
+    press(Qt::Key_Backtab);
+    EXPECT_TRUE(strip()->isAncestorOf(QApplication::focusWidget()));
+}
+
 TEST_F(Entry, RefusesAnEmptyNoteAndSaysWhatToDo) {
     m_sheet->begin(EntryKind::note);
     press(Qt::Key_Return);
