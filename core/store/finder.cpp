@@ -15,7 +15,8 @@ constexpr std::int64_t kKindsInARow = 64; // rowid = key * 64 + number of the ki
 /// The words as an FTS5 query: each must stand in the record, as the beginning of a word.
 std::string queryOf(std::string_view words) {
     std::string query;
-    for (const auto word : split(foldedForSearch(words), ' ')) {
+    const std::string folded = foldedForSearch(words); // the words below point into it
+    for (const auto word : split(folded, ' ')) {
         const bool hasLetters = std::any_of(word.begin(), word.end(), [](char c) {
             const auto byte = static_cast<unsigned char>(c);
             return byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'a' && byte <= 'z');

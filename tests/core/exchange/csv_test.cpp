@@ -174,7 +174,12 @@ TEST(CsvReader, HoldsNoMoreThanItsLimitOfAGigabyteOfJunk) {
             const auto more = reader.next();
             EXPECT_FALSE(more.ok() && *more);
         }
-        EXPECT_LT(mostMemoryKilobytes() - before, 32'000) << piece;
+#ifdef __SANITIZE_ADDRESS__
+        constexpr long kMost = 256'000; // freed memory is kept aside there
+#else
+        constexpr long kMost = 32'000;
+#endif
+        EXPECT_LT(mostMemoryKilobytes() - before, kMost) << piece;
     }
 }
 
