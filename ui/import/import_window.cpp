@@ -61,6 +61,7 @@ QWidget* ImportWindow::buildSource() {
     m_paste->setLineWrapMode(QPlainTextEdit::NoWrap);
     m_paste->setMaximumHeight(110);
     m_open = new QPushButton(tr("Open a file..."));
+    m_open->setAutoDefault(false);
     m_sourceWords = new QLabel;
     auto* line = new QHBoxLayout;
     line->addWidget(m_open);
@@ -130,7 +131,6 @@ void ImportWindow::build() {
     auto* leave = new QPushButton(tr("Close"));
     leave->setAutoDefault(false);
     connect(leave, &QPushButton::clicked, this, &QDialog::close);
-    m_open->setAutoDefault(false);
     m_keepRecipe->setAutoDefault(false);
 
     auto* left = new QVBoxLayout;

@@ -78,6 +78,7 @@ TEST(InexactDateEditTest, ShowsWhatWasUnderstood) {
 }
 
 TEST(InexactDateEditTest, SaysWhatIsWrong) {
+    dress(ThemeChoice::dark); // the program is dressed before any widget is made
     InexactDateEdit edit(*Date::of(2026, 8, 22));
     edit.line()->setText(QStringLiteral("2026-02-30"));
     EXPECT_FALSE(edit.date().has_value());
