@@ -2406,11 +2406,11 @@ Etikettenbogen:
         <translation>Reihe</translation>
     </message>
     <message>
-        <source>place in the row</source>
+        <source>position</source>
         <translation>Platz in der Reihe</translation>
     </message>
     <message>
-        <source>row/place</source>
+        <source>row/position</source>
         <translation>Reihe/Platz</translation>
     </message>
     <message>
