@@ -1,5 +1,7 @@
 #include "core/orchard/dictionary.h"
 
+#include "core/season/growth_stage.h"
+
 #include <array>
 #include <span>
 
@@ -57,21 +59,15 @@ constexpr std::array kLoadStates = {
     StateRow{4, "heavy", "heavy", "more than it should carry"},
 };
 
-// The codes are those of Meier (2001) for pome fruit; the words are ours and shorter.
+constexpr StateRow bloomState(int code) {
+    const GrowthStage stage = pomeStage(code).value();
+    return {stage.code, stage.digits, stage.name, stage.meaning};
+}
+
 constexpr std::array kBloomStates = {
-    StateRow{0, "00", "dormant", "buds closed"},
-    StateRow{51, "51", "buds swelling", "flower buds swell"},
-    StateRow{53, "53", "bud burst", "green tips around the flower buds"},
-    StateRow{54, "54", "mouse-ear", "leaves as long as a mouse's ear"},
-    StateRow{56, "56", "green bud", "single flower buds part, still closed"},
-    StateRow{57, "57", "pink bud", "petals just show"},
-    StateRow{59, "59", "balloon", "petals form a hollow ball"},
-    StateRow{60, "60", "first flowers", "the first are open"},
-    StateRow{61, "61", "beginning of bloom", "a tenth are open"},
-    StateRow{65, "65", "full bloom", "half are open, first petals fall"},
-    StateRow{67, "67", "fading", "most petals fallen"},
-    StateRow{69, "69", "end of bloom", "all petals fallen"},
-    StateRow{72, "72", "fruit to 20 mm", "fruitlets as large as a hazelnut"},
+    bloomState(0),  bloomState(51), bloomState(53), bloomState(54), bloomState(56),
+    bloomState(57), bloomState(59), bloomState(60), bloomState(61), bloomState(65),
+    bloomState(67), bloomState(69), bloomState(72),
 };
 
 constexpr std::array kLeafStates = {
