@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/units/result.h"
+
+#include <string>
+#include <utility>
+
+namespace pipwright {
+
+/// What a computation says when its input cannot give an honest number.
+inline Problem unusable(std::string what, std::string remedy) {
+    return Problem{ProblemCode::badInput, std::move(what), std::move(remedy), {}};
+}
+
+/// What a computation says when it was given sound input and still found no number to stand by.
+inline Problem undecided(std::string what, std::string remedy) {
+    return Problem{ProblemCode::internal, std::move(what), std::move(remedy), {}};
+}
+
+} // namespace pipwright
