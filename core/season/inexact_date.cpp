@@ -4,6 +4,7 @@
 #include "core/season/date_words.h"
 #include "core/season/day_span.h"
 #include "core/season/iso_week.h"
+#include "core/season/relative_days.h"
 #include "core/units/text.h"
 
 #include <algorithm>
@@ -314,6 +315,12 @@ Result<InexactDate> readInexactDate(std::string_view typed, std::optional<int> y
     const int doubt = approximate ? reading->doubt : 0;
     return InexactDate{std::string{typed}, reading->days.first.plusDays(-doubt),
                        reading->days.last.plusDays(doubt)};
+}
+
+Result<InexactDate> readInexactDate(std::string_view typed, Date today) {
+    const std::string folded = foldedForSearch(trimmed(typed));
+    const std::string meant = withRelativeDays(folded, today);
+    return readInexactDate(meant == folded ? typed : std::string_view(meant), today.year());
 }
 
 } // namespace pipwright

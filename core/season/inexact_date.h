@@ -37,4 +37,9 @@ struct InexactDate {
 Result<InexactDate> readInexactDate(std::string_view typed,
                                     std::optional<int> yearMeant = std::nullopt);
 
+/// As above, with the year of `today` for dates written without one, and days named by their
+/// distance from it: "last tue", "yesterday", "3 days ago" (see withRelativeDays). Such words mean
+/// nothing later, so `typed` then holds the date they stood for.
+Result<InexactDate> readInexactDate(std::string_view typed, Date today);
+
 } // namespace pipwright

@@ -126,7 +126,7 @@ std::optional<Named> countedBack(const Words& words, std::size_t at, Date today)
     const auto is = [&](std::size_t index, std::string_view what) {
         return index < words.size() && words[index] == what;
     };
-    const std::size_t number = is(at, "vor")                                           ? at + 1
+    const std::size_t number = is(at, "vor")                                        ? at + 1
                                : is(at, "il") && is(at + 1, "y") && is(at + 2, "a") ? at + 3
                                                                                     : at;
     if (number + 1 >= words.size()) {
@@ -152,13 +152,12 @@ std::optional<Named> namedBack(const Words& words, std::size_t at, Date today) {
     const std::size_t end = place + (lastBehind ? 2U : 1U);
     const bool moreDate = end < words.size() && (numberOf(words[end]) || words[end] == "of" ||
                                                  (words[end][0] >= '0' && words[end][0] <= '9'));
-    const int weekdayToday = isoWeekdayOf(today);
+    const int weekdayToday = daysBetween(firstDay(isoWeekOf(today)), today) + 1;
     if (unitOf(words[place]) == 7 && (lastBefore || lastBehind)) {
         if (end != words.size()) {
             return std::nullopt; // "last week of August"
         }
-        const Date monday = today.plusDays(1 - weekdayToday - 7);
-        return Named{monday.iso() + ".." + monday.plusDays(6).iso(), end - at};
+        return Named{label(plusWeeks(isoWeekOf(today), -1)), end - at};
     }
     const auto weekday = weekdayOf(words[place]);
     if (!weekday || moreDate) {

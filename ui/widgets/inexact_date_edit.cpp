@@ -19,7 +19,7 @@ InexactDateEdit::InexactDateEdit(Date today, QWidget* parent)
     layout->addWidget(m_meaning);
     setFocusProxy(m_line);
     m_line->setAccessibleName(tr("Date"));
-    m_line->setPlaceholderText(tr("22 Aug, week 34, late August …"));
+    m_line->setPlaceholderText(tr("22 Aug, last Tuesday, late August …"));
     m_line->installEventFilter(this);
     connect(m_line, &QLineEdit::textChanged, this, &InexactDateEdit::read);
     connect(m_line, &QLineEdit::returnPressed, this, [this] {
@@ -71,7 +71,7 @@ void InexactDateEdit::read() {
     if (isEmpty()) {
         words = tr("No date. Up for today.");
     } else {
-        const auto read = readInexactDate(m_line->text().toStdString(), m_today.year());
+        const auto read = readInexactDate(m_line->text().toStdString(), m_today);
         fault = !read;
         if (read) {
             m_date = *read;
