@@ -313,7 +313,7 @@ Result<Pedigree> OrchardView::pedigree() const {
         }
         parents.push_back(one);
     }
-    return Pedigree::of(std::move(parents), [this](int genotype) {
+    return Pedigree::of(parents, [this](int genotype) {
         return m_genotypes[static_cast<std::size_t>(genotype)].called();
     });
 }

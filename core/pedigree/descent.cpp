@@ -32,7 +32,7 @@ Descent Descent::openPollination(Descent seed) {
 
 Descent descentOf(const Pedigree& pedigree, int genotype, int generationsBack,
                   const GenotypeName& nameOf, const std::function<bool(int)>& isOpenPollinated) {
-    const Parents& both = pedigree.parentsOf(genotype);
+    const Parents both = pedigree.parentsOf(genotype);
     if (generationsBack <= 0 || (!both.seed && !both.pollen)) {
         return Descent::of(nameOf(genotype));
     }

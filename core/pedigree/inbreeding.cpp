@@ -1,9 +1,10 @@
 #include "core/pedigree/inbreeding.h"
 
-#include <queue>
+#include "core/pedigree/ancestor_queue.h"
+#include "core/pedigree/breeding_stock.h"
+#include "core/pedigree/cross_inbreeding.h"
 
 #include <algorithm>
-#include <cstdint>
 #include <unordered_map>
 
 namespace pipwright {
@@ -15,7 +16,8 @@ namespace {
 class AncestorTrace {
   public:
     explicit AncestorTrace(const Pedigree& pedigree)
-        : m_pedigree(pedigree), m_share(static_cast<std::size_t>(pedigree.size()), 0.0) {}
+        : m_pedigree(pedigree), m_share(static_cast<std::size_t>(pedigree.size()), 0.0),
+          m_youngest(pedigree.size()) {}
 
     /// Adds a genotype to start from; its own share is then `share`.
     void add(std::optional<int> genotype, double share) {
@@ -24,7 +26,7 @@ class AncestorTrace {
         }
         double& held = m_share[static_cast<std::size_t>(*genotype)];
         if (held == 0) { // not on the way yet
-            m_youngest.push(m_pedigree.rankOf(*genotype));
+            m_youngest.insert(m_pedigree.rankOf(*genotype));
         }
         held += share;
     }
@@ -32,14 +34,12 @@ class AncestorTrace {
     /// Calls visit(ancestor, share) for each, the youngest first, and is empty afterwards.
     template <typename Visit>
     void run(Visit visit) {
-        while (!m_youngest.empty()) {
-            const int rank = m_youngest.top();
-            m_youngest.pop();
-            const int ancestor = m_pedigree.parentsFirst()[static_cast<std::size_t>(rank)];
+        for (int rank = m_youngest.takeHighest(); rank >= 0; rank = m_youngest.takeHighest()) {
+            const int ancestor = m_pedigree.atRank(rank);
             double& held = m_share[static_cast<std::size_t>(ancestor)];
             const double share = held;
             held = 0;
-            const Parents& both = m_pedigree.parentsOf(ancestor);
+            const Parents both = m_pedigree.parentsOf(ancestor);
             add(both.seed, share / 2);
             add(both.pollen, share / 2);
             visit(ancestor, share);
@@ -49,44 +49,29 @@ class AncestorTrace {
   private:
     const Pedigree& m_pedigree;
     std::vector<double> m_share;
-    std::priority_queue<int> m_youngest;
+    AncestorQueue m_youngest;
 };
 
-double mendelianPart(const Parents& both, const std::vector<double>& inbreedings) {
+double mendelianPart(const Pedigree& pedigree, int genotype,
+                     const std::vector<double>& inbreedings) {
+    const Parents both = pedigree.parentsOf(genotype);
+    if (!both.seed && !both.pollen) {
+        return pedigree.founderVariance(genotype);
+    }
     const auto of = [&](std::optional<int> parent) {
         return parent ? inbreedings[static_cast<std::size_t>(*parent)] : -1.0;
     };
     return 0.5 - (of(both.seed) + of(both.pollen)) / 4;
 }
 
-std::uint64_t crossKey(int one, int other) {
-    const auto [low, high] = std::minmax(one, other);
-    return (static_cast<std::uint64_t>(low) << 32U) | static_cast<std::uint64_t>(high);
-}
-
 } // namespace
 
 std::vector<double> inbreeding(const Pedigree& pedigree) {
-    std::vector<double> result(static_cast<std::size_t>(pedigree.size()), 0.0);
-    std::unordered_map<std::uint64_t, double> byCross; // full sibs are equally inbred
-    AncestorTrace trace{pedigree};
-    for (const int genotype : pedigree.parentsFirst()) {
-        const Parents& both = pedigree.parentsOf(genotype);
-        if (!both.seed || !both.pollen) {
-            continue;
-        }
-        const auto [known, fresh] = byCross.try_emplace(crossKey(*both.seed, *both.pollen), 0.0);
-        if (fresh) {
-            // a_ii = sum of L_j^2 D_jj over i itself (L = 1) and its ancestors.
-            double diagonal = mendelianPart(both, result);
-            trace.add(both.seed, 0.5);
-            trace.add(both.pollen, 0.5);
-            trace.run([&](int ancestor, double share) {
-                diagonal += share * share * mendelianPart(pedigree.parentsOf(ancestor), result);
-            });
-            known->second = diagonal - 1;
-        }
-        result[static_cast<std::size_t>(genotype)] = known->second;
+    const BreedingStock stock = breedingStockOf(pedigree);
+    std::vector<double> result = spreadOverLitters(stock, static_cast<std::size_t>(pedigree.size()),
+                                                   inbreedingOfCrosses(pedigree, stock), 0);
+    for (int pool = pedigree.firstPool(); pool < pedigree.size(); ++pool) {
+        result[static_cast<std::size_t>(pool)] = pedigree.founderVariance(pool) - 1;
     }
     return result;
 }
@@ -96,7 +81,7 @@ std::vector<double> mendelianSampling(const Pedigree& pedigree,
     std::vector<double> result;
     result.reserve(static_cast<std::size_t>(pedigree.size()));
     for (int genotype = 0; genotype < pedigree.size(); ++genotype) {
-        result.push_back(mendelianPart(pedigree.parentsOf(genotype), inbreedings));
+        result.push_back(mendelianPart(pedigree, genotype, inbreedings));
     }
     return result;
 }
@@ -112,8 +97,7 @@ double coancestry(const Pedigree& pedigree, const std::vector<double>& inbreedin
     trace.run([&](int ancestor, double share) {
         const auto found = sharesOfOne.find(ancestor);
         if (found != sharesOfOne.end()) {
-            relationship +=
-                found->second * share * mendelianPart(pedigree.parentsOf(ancestor), inbreedings);
+            relationship += found->second * share * mendelianPart(pedigree, ancestor, inbreedings);
         }
     });
     return relationship / 2;
@@ -124,7 +108,7 @@ Contributions founderContributions(const Pedigree& pedigree, int genotype) {
     AncestorTrace trace{pedigree};
     trace.add(genotype, 1);
     trace.run([&](int ancestor, double share) {
-        const Parents& both = pedigree.parentsOf(ancestor);
+        const Parents both = pedigree.parentsOf(ancestor);
         if (!both.seed && !both.pollen) {
             result.founders.push_back({ancestor, share});
         } else if (!both.seed || !both.pollen) {

@@ -34,9 +34,9 @@ Ancestry::Ancestry(const Pedigree& pedigree, int genotype, int depth) {
 
 Relatives relativesOf(const Pedigree& pedigree, int genotype) {
     Relatives relatives;
-    const Parents& own = pedigree.parentsOf(genotype);
+    const Parents own = pedigree.parentsOf(genotype);
     for (int other = 0; other < pedigree.size(); ++other) {
-        const Parents& both = pedigree.parentsOf(other);
+        const Parents both = pedigree.parentsOf(other);
         if (isParent(both, genotype)) {
             relatives.offspring.push_back(other);
         }

@@ -25,7 +25,7 @@ inline Pedigree pedigreeOf(const std::vector<std::pair<int, int>>& seedAndPollen
     for (const auto& [seed, pollen] : seedAndPollen) {
         parents.push_back({known(seed), known(pollen)});
     }
-    return Pedigree::of(std::move(parents), letterOf).value();
+    return Pedigree::of(parents, letterOf).value();
 }
 
 /// Any pedigree of so many genotypes, with selfings and unknown parents, in no order of age.

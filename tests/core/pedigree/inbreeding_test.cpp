@@ -48,7 +48,7 @@ TEST(Inbreeding, OfManySelfingsNearsOne) {
     for (int i = 1; i < 3000; ++i) {
         parents.push_back({i - 1, i - 1});
     }
-    const auto pedigree = Pedigree::of(std::move(parents), letterOf).value();
+    const auto pedigree = Pedigree::of(parents, letterOf).value();
     const auto result = inbreeding(pedigree);
     EXPECT_NEAR(result[10], 1 - std::pow(0.5, 10), kClosedForm);
     EXPECT_EQ(result.back(), 1.0);
@@ -64,7 +64,7 @@ TEST(Inbreeding, SharesTooSmallForANumberAreLeftOut) {
         parents.push_back({one, crosses ? std::optional{one + 1} : std::nullopt});
         parents.push_back({one + 1, crosses ? std::optional{one} : std::nullopt});
     }
-    const auto pedigree = Pedigree::of(std::move(parents), letterOf).value();
+    const auto pedigree = Pedigree::of(parents, letterOf).value();
     const int last = pedigree.size() - 1;
     EXPECT_NEAR(coancestry(pedigree, inbreeding(pedigree), last, last), 0.5, kClosedForm);
     EXPECT_NEAR(founderContributions(pedigree, last).unknown, 1, kClosedForm);

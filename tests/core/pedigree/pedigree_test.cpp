@@ -97,7 +97,7 @@ TEST(Pedigree, AVeryDeepOneIsNoMatter) {
     for (int i = 1; i < 200000; ++i) {
         parents.push_back({i - 1, {}});
     }
-    const auto pedigree = Pedigree::of(std::move(parents), letterOf);
+    const auto pedigree = Pedigree::of(parents, letterOf);
     ASSERT_TRUE(pedigree.ok());
     EXPECT_EQ(generations(*pedigree).back(), 199999);
 }
