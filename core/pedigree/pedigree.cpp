@@ -190,6 +190,18 @@ std::vector<int> Pedigree::parentsFirst() const {
     return order;
 }
 
+Pedigree Pedigree::withoutChildrenOf(const std::function<bool(int)>& isOne) const {
+    Pedigree rest(*this); // ranks stay right where links are left out
+    for (ParentColumn* parents : {&rest.m_seed, &rest.m_pollen}) {
+        for (std::int32_t& parent : *parents) {
+            if (parent != kUnknownParent && isOne(parent)) {
+                parent = kUnknownParent;
+            }
+        }
+    }
+    return rest;
+}
+
 double Pedigree::founderVariance(int genotype) const {
     return genotype < m_firstPool
                ? 1.0

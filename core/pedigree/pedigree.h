@@ -26,6 +26,8 @@ using GenotypeName = std::function<std::string(int)>;
 /// nothing when nobody is their own ancestor. A parent that is no index of the list is ignored.
 std::optional<std::vector<int>> ringAmong(std::span<const Parents> parents);
 
+struct PollenPool;
+
 /// One of the two parents of every genotype, by index.
 using ParentColumn = std::vector<std::int32_t>;
 
@@ -63,13 +65,18 @@ class Pedigree {
     [[nodiscard]] std::vector<int> parentsFirst() const;
 
     /// The relationship of a member without known parents to itself: 1, but for a pollen pool
-    /// (pollen_pool.h) the smaller, the more fathers it stands for.
+    /// (pollen_pools.h) the smaller, the more fathers it stands for.
     [[nodiscard]] double founderVariance(int genotype) const;
+    /// The same members, to whom the given ones are no longer parents: unknown ones stand there.
+    [[nodiscard]] Pedigree withoutChildrenOf(const std::function<bool(int)>& isOne) const;
+
     /// Pollen pools are the last members, from this one on; size() when there is none.
     [[nodiscard]] int firstPool() const { return m_firstPool; }
 
   private:
-    friend class PollenPools;
+    friend Result<Pedigree> withPollenPools(const Pedigree& pedigree,
+                                            std::span<const PollenPool> pools,
+                                            const GenotypeName& nameOf);
 
     static std::optional<int> known(std::int32_t parent) {
         return parent == kUnknownParent ? std::nullopt : std::optional<int>{parent};

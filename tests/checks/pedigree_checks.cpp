@@ -140,6 +140,7 @@ Cultivars apples() {
     apples.add("Empire", "McIntosh", "Delicious");
     apples.add("Gala x Elstar", "Gala", "Elstar");
     apples.add("Idared x Elstar", "Idared", "Elstar");
+    apples.add("Gala x Empire", "Gala", "Empire");
     apples.add("Elstar open pollinated", "Elstar");
     return apples;
 }
@@ -166,13 +167,22 @@ TEST(PedigreeCheck, FoundersOfPlannedAppleCrosses) {
     EXPECT_NEAR(known.share("Golden Delicious", "Gala x Elstar"), .5, kClosedForm);
     EXPECT_NEAR(known.share("Cox's Orange Pippin", "Gala x Elstar"), .25, kClosedForm);
     EXPECT_NEAR(known.share("Delicious", "Gala x Elstar"), .125, kClosedForm);
+    EXPECT_NEAR(known.share("Delicious", "Gala x Empire"), .375, kClosedForm);
+    EXPECT_NEAR(known.share("Golden Delicious", "Gala x Empire"), .25, kClosedForm);
+    EXPECT_NEAR(known.share("McIntosh", "Gala x Empire"), .25, kClosedForm);
+    EXPECT_NEAR(known.share("Cox's Orange Pippin", "Gala x Empire"), .125, kClosedForm);
     EXPECT_NEAR(known.share("Jonathan", "Idared x Elstar"), .25, kClosedForm);
+    EXPECT_NEAR(known.share("Wagener", "Idared x Elstar"), .25, kClosedForm);
+    EXPECT_NEAR(known.share("Golden Delicious", "Idared x Elstar"), .25, kClosedForm);
+    EXPECT_NEAR(known.share("Golden Delicious", "Elstar open pollinated"), .25, kClosedForm);
+    EXPECT_NEAR(known.share("Cox's Orange Pippin", "Elstar open pollinated"), .125, kClosedForm);
     EXPECT_NEAR(known.share("Cox's Orange Pippin", "Idared x Elstar"), .125, kClosedForm);
     const auto unknown = [&](const char* name) {
         return founderContributions(known.pedigree(), known.at(name)).unknown;
     };
     EXPECT_NEAR(unknown("Gala x Elstar"), .125, kClosedForm);
     EXPECT_NEAR(unknown("Idared x Elstar"), .125, kClosedForm);
+    EXPECT_NEAR(unknown("Gala x Empire"), 0, kClosedForm);
     EXPECT_NEAR(unknown("Elstar open pollinated"), .625, kClosedForm);
 }
 

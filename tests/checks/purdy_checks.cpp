@@ -1,7 +1,11 @@
+#include "core/pedigree/inbreeding.h"
 #include "core/pedigree/purdy.h"
 
 #include <gtest/gtest.h>
+#include <map>
+#include <optional>
 #include <string>
+#include <vector>
 
 // Purdy, Loegering, Konzak, Peterson and Allan (1968), A proposed standard method for
 // illustrating pedigrees of small grain varieties, Crop Science 8:405-406.
@@ -51,6 +55,55 @@ TEST(PurdyCheck, HarvestQueen) {
     EXPECT_EQ(read("Bartlett/3/Bartlett//Bartlett/Seckel"), harvestQueen);
     EXPECT_EQ(read("Bartlett*3/Seckel"), harvestQueen);
     EXPECT_EQ(writePurdy(harvestQueen), "Bartlett*3/Seckel");
+}
+
+/// The pedigree a line stands for: names are single genotypes, each cross is one of its own.
+class WrittenPedigree {
+  public:
+    explicit WrittenPedigree(const Descent& descent) : m_last(add(descent)) {}
+
+    [[nodiscard]] int last() const { return m_last; }
+    [[nodiscard]] int at(const std::string& name) const { return m_named.at(name); }
+    [[nodiscard]] Pedigree pedigree() const {
+        return Pedigree::of(m_parents, [](int) { return std::string(); }).value();
+    }
+
+  private:
+    int add(const Descent& descent) {
+        if (descent.form == Descent::Form::named && m_named.contains(descent.name)) {
+            return m_named[descent.name];
+        }
+        Parents both;
+        if (!descent.parents.empty()) {
+            both.seed = add(descent.parents[0]);
+            both.pollen = descent.form == Descent::Form::selfed ? both.seed
+                          : descent.parents.size() > 1 ? std::optional{add(descent.parents[1])}
+                                                       : std::nullopt;
+        }
+        const int number = static_cast<int>(m_parents.size());
+        m_parents.push_back(both);
+        if (descent.form == Descent::Form::named) {
+            m_named[descent.name] = number;
+        }
+        return number;
+    }
+
+    std::vector<Parents> m_parents;
+    std::map<std::string, int> m_named;
+    int m_last;
+};
+
+// Three doses of Bartlett: contribution and inbreeding computed in R; the same as Harvest Queen's.
+TEST(PurdyCheck, DosesOfBartlett) {
+    for (const char* line : {"Bartlett*3/Seckel", "Bartlett/3/Bartlett//Bartlett/Seckel"}) {
+        const WrittenPedigree written{read(line)};
+        const Pedigree pedigree = written.pedigree();
+        EXPECT_NEAR(inbreeding(pedigree)[static_cast<std::size_t>(written.last())], .375, 1e-9);
+        const auto founders = founderContributions(pedigree, written.last()).founders;
+        ASSERT_EQ(founders.size(), 2U);
+        EXPECT_EQ(founders[0].founder, written.at("Bartlett"));
+        EXPECT_NEAR(founders[0].share, .875, 1e-9);
+    }
 }
 
 } // namespace
