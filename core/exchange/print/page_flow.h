@@ -27,7 +27,7 @@ class PageFlow {
 
     void turnPage();
     void moveDown(Micrometres height) { m_y += height; }
-    void add(Mark mark) { m_pages.back().marks.push_back(std::move(mark)); }
+    void add(Mark&& mark) { m_pages.back().marks.push_back(std::move(mark)); }
 
     [[nodiscard]] std::size_t pageCount() const { return m_pages.size(); }
     std::vector<Page>& pages() { return m_pages; }
