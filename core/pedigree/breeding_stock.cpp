@@ -53,9 +53,15 @@ class Numbering {
                 m_members.push_back(member);
             }
         }
-        sortByGeneration();
-        for (std::size_t number = 0; number < m_members.size(); ++number) {
-            numberOf(m_members[number]) = static_cast<std::int32_t>(number);
+        const Numbers ends = sortByGeneration();
+        for (std::size_t generation = 0, first = 0; generation + 1 < ends.size(); ++generation) {
+            const auto end = static_cast<std::size_t>(ends[generation]);
+            if (generation > 0) {
+                putSibsTogether(first, end);
+            }
+            for (; first < end; ++first) {
+                numberOf(m_members[first]) = static_cast<std::int32_t>(first);
+            }
         }
     }
 
@@ -70,7 +76,22 @@ class Numbering {
         return m_numberOf[static_cast<std::size_t>(genotype + 1)];
     }
 
-    void sortByGeneration() {
+    /// Sibs share ancestors, and so the walks over them.
+    void putSibsTogether(std::size_t first, std::size_t end) {
+        const auto parents = [this](std::int32_t member) {
+            const auto at = static_cast<std::size_t>(member);
+            const std::int32_t seed = of(m_pedigree.seedParents()[at]);
+            const std::int32_t pollen = of(m_pedigree.pollenParents()[at]);
+            return std::pair{std::max(seed, pollen), std::min(seed, pollen)};
+        };
+        std::sort(
+            m_members.begin() + static_cast<std::ptrdiff_t>(first),
+            m_members.begin() + static_cast<std::ptrdiff_t>(end),
+            [&](std::int32_t one, std::int32_t other) { return parents(one) < parents(other); });
+    }
+
+    /// Returns where each generation ends.
+    Numbers sortByGeneration() {
         // Until it has its number, a parent holds its generation there.
         Numbers next{0};
         for (const std::int32_t member : m_members) {
@@ -93,6 +114,7 @@ class Numbering {
             sorted[static_cast<std::size_t>(place++)] = member;
         }
         m_members = std::move(sorted);
+        return next;
     }
 
     const Pedigree& m_pedigree;

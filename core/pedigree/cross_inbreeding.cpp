@@ -12,7 +12,7 @@ namespace pipwright {
 
 namespace {
 
-constexpr std::size_t kLanes = 16; // columns walked together
+constexpr std::size_t kLanes = 8; // columns walked together
 
 using Lanes = std::array<double, kLanes>;
 
@@ -44,11 +44,15 @@ class CrossColumns {
   public:
     CrossColumns(const Pedigree& pedigree, const BreedingStock& stock)
         : m_pedigree(pedigree), m_stock(stock), m_result(stock.mates.size(), 0.0),
-          m_values(1, Lanes{}), m_queue(static_cast<int>(stock.members.size())) {
+          m_variance(stock.members.size(), kNotYet), m_values(1, Lanes{}),
+          m_queue(static_cast<int>(stock.members.size())) {
         m_parents.reserve(stock.members.size() + 1);
         m_parents.push_back({});
         for (std::size_t parent = 0; parent < stock.members.size(); ++parent) {
             m_parents.push_back({stock.seed[parent], stock.pollen[parent]});
+            const bool isFounder =
+                stock.seed[parent] == kUnknownParent && stock.pollen[parent] == kUnknownParent;
+            m_founders += isFounder ? 1 : 0;
         }
     }
 
@@ -74,12 +78,11 @@ class CrossColumns {
   private:
     static constexpr double kNotYet = -1;
 
-    /// What the walks ask of a parent, side by side in memory.
-    struct Parent {
+    /// What the walks ask of a parent, in one line of the cache.
+    struct alignas(16) Parent {
         std::int32_t seed = kUnknownParent;
         std::int32_t pollen = kUnknownParent;
-        std::int32_t slot = 0;     ///< where its values stand during a walk; 0 when it has none
-        double variance = kNotYet; ///< D
+        std::int32_t slot = 0; ///< where its values stand during a walk; 0 when it has none
     };
 
     [[nodiscard]] std::int32_t firstCross(std::int32_t keeper) const {
@@ -128,30 +131,29 @@ class CrossColumns {
                 m_result[at] = valueOf(parentAt(m_stock.mates[at]))[lane] / 2;
             }
         }
-        for (const std::int32_t number : m_up) {
-            parentAt(number).slot = 0;
-        }
-        for (const std::int32_t number : m_down) {
+        for (const std::int32_t number : m_opened) {
             parentAt(number).slot = 0;
         }
         m_batch.clear();
-        m_up.clear();
+        m_opened.clear();
         m_down.clear();
         m_values.resize(1);
     }
 
     /// Leaves D T' e at every ancestor of the batch, and the batch itself.
     void walkUp() {
+        m_oldest = static_cast<std::int32_t>(m_stock.members.size());
         for (std::size_t lane = 0; lane < m_batch.size(); ++lane) {
-            m_queue.insert(m_batch[lane]);
-            open(parentAt(m_batch[lane]))[lane] = 1;
+            Lanes own{};
+            own[lane] = 1;
+            giveTo(m_batch[lane], own);
         }
         for (int number = m_queue.takeHighest(); number >= 0; number = m_queue.takeHighest()) {
-            m_up.push_back(number);
-            Parent& parent = parentAt(number);
+            m_oldest = std::min(m_oldest, number);
+            const Parent& parent = parentAt(number);
             Lanes& share = valueOf(parent);
             const Lanes half = scaled(share, 0.5);
-            share = scaled(share, varianceOf(number, parent));
+            share = scaled(share, varianceOf(number));
             if (holdsAnything(half)) { // it may have become too small for a number
                 giveTo(parent.seed, half);
                 giveTo(parent.pollen, half);
@@ -159,23 +161,30 @@ class CrossColumns {
         }
     }
 
-    void giveTo(std::int32_t number, const Lanes& half) {
-        if (number != kUnknownParent) {
+    /// A founder has nobody to pass its share on to, and so need not wait for the rest of it.
+    void giveTo(std::int32_t number, const Lanes& more) {
+        if (number == kUnknownParent) {
+            return;
+        }
+        Lanes& share = open(number);
+        if (number >= m_founders) {
             m_queue.insert(number);
-            Lanes& share = open(parentAt(number));
-            share = sum(share, half);
+            share = sum(share, more);
+        } else {
+            m_oldest = m_founders;
+            share = sum(share, scaled(more, founderVariance(number)));
         }
     }
 
-    /// Turns D T' e into T D T' e at the mates and their ancestors.
+    /// Turns D T' e into T D T' e at the mates and their ancestors; at a founder it is the same.
     void walkDown() {
-        // Older than every ancestor of the batch: a relative of none of them.
-        const std::int32_t oldest = m_up.back();
         const auto take = [&](std::int32_t number) {
-            if (number >= oldest) {
+            if (number >= m_oldest) { // else older than all of whom it could be a descendant
+                fetch(number);
                 m_queue.insert(number);
             }
         };
+        m_oldest = std::max(m_oldest, m_founders);
         for (const std::int32_t keeper : m_batch) {
             for (std::int32_t cross = firstCross(keeper); cross < endOfCrosses(keeper); ++cross) {
                 take(m_stock.mates[static_cast<std::size_t>(cross)]);
@@ -187,38 +196,41 @@ class CrossColumns {
             take(parentAt(number).pollen);
         }
         for (auto number = m_down.rbegin(); number != m_down.rend(); ++number) {
-            Parent& parent = parentAt(*number);
+            const Parent& parent = parentAt(*number);
             const std::int32_t seed = parentAt(parent.seed).slot;
             const std::int32_t pollen = parentAt(parent.pollen).slot;
             if ((seed | pollen) == 0) {
                 continue; // related to the batch only as one of its ancestors, or not at all
             }
-            Lanes& value = open(parent);
+            Lanes& value = open(*number);
             value = sum(value, scaled(sum(m_values[static_cast<std::size_t>(seed)],
                                           m_values[static_cast<std::size_t>(pollen)]),
                                       0.5));
         }
     }
 
-    /// D of a parent, whose own parents' F are known by now.
-    double varianceOf(std::int32_t number, Parent& parent) const {
-        if (parent.variance == kNotYet) {
-            parent.variance =
-                parent.seed == kUnknownParent && parent.pollen == kUnknownParent
-                    ? m_pedigree.founderVariance(m_stock.members[static_cast<std::size_t>(number)])
-                    : 0.5 - (inbreedingOf(parent.seed) + inbreedingOf(parent.pollen)) / 4;
+    /// D of a parent that is no founder, and whose own parents' F are known by now.
+    double varianceOf(std::int32_t number) {
+        double& variance = m_variance[static_cast<std::size_t>(number)];
+        if (variance == kNotYet) {
+            const Parent& parent = parentAt(number);
+            variance = 0.5 - (inbreedingOf(parent.seed) + inbreedingOf(parent.pollen)) / 4;
         }
-        return parent.variance;
+        return variance;
+    }
+
+    [[nodiscard]] double founderVariance(std::int32_t number) const {
+        return m_pedigree.founderVariance(m_stock.members[static_cast<std::size_t>(number)]);
     }
 
     [[nodiscard]] double inbreedingOf(std::int32_t number) const {
         if (number == kUnknownParent) {
             return -1;
         }
-        const auto at = static_cast<std::size_t>(number);
-        const std::int32_t cross = m_stock.ownCross[at];
-        return cross >= 0 ? m_result[static_cast<std::size_t>(cross)]
-                          : m_pedigree.founderVariance(m_stock.members[at]) - 1;
+        const std::int32_t cross = m_stock.ownCross[static_cast<std::size_t>(number)];
+        return cross >= 0            ? m_result[static_cast<std::size_t>(cross)]
+               : number < m_founders ? founderVariance(number) - 1
+                                     : 0;
     }
 
     // The unknown parent stands first, and slot 0 stays zero: it is that of the unknown parent
@@ -226,11 +238,19 @@ class CrossColumns {
     Parent& parentAt(std::int32_t number) {
         return m_parents[static_cast<std::size_t>(number + 1)];
     }
+    /// Has the memory of a parent brought near, who will be asked for soon.
+    void fetch(std::int32_t number) const {
+        __builtin_prefetch(&m_parents[static_cast<std::size_t>(number + 1)]);
+    }
     Lanes& valueOf(const Parent& parent) { return m_values[static_cast<std::size_t>(parent.slot)]; }
-    Lanes& open(Parent& parent) {
+    Lanes& open(std::int32_t number) {
+        Parent& parent = parentAt(number);
         if (parent.slot == 0) {
             parent.slot = static_cast<std::int32_t>(m_values.size());
             m_values.push_back(Lanes{});
+            m_opened.push_back(number);
+            fetch(parent.seed);
+            fetch(parent.pollen);
         }
         return valueOf(parent);
     }
@@ -239,12 +259,15 @@ class CrossColumns {
     const BreedingStock& m_stock;
     std::vector<double> m_result;
     std::vector<std::int32_t> m_needed;
-    std::vector<Parent> m_parents; ///< by number + 1
+    std::vector<Parent> m_parents;  ///< by number + 1
+    std::vector<double> m_variance; ///< D, once it was asked for
     std::vector<Lanes> m_values;
     AncestorQueue m_queue;
     std::vector<std::int32_t> m_batch;
-    std::vector<std::int32_t> m_up;   ///< ancestors of the batch, the youngest first
-    std::vector<std::int32_t> m_down; ///< those of its mates
+    std::int32_t m_founders = 0;        ///< parents without known parents; they come first
+    std::int32_t m_oldest = 0;          ///< who may descend from an ancestor of the batch
+    std::vector<std::int32_t> m_opened; ///< who has a slot
+    std::vector<std::int32_t> m_down;   ///< mates and their ancestors, the youngest first
 };
 
 } // namespace
