@@ -118,7 +118,7 @@ bool SparseCholesky::factorise(std::span<const double> values) {
         const ConstBlock below{panel.first + supernode.columns, panel.stride};
         const bool passesOn = begun[at(index)];
         if (passesOn || supernode.columns > 8) {
-            eliminate(supernode, index);
+            eliminate(supernode);
         }
         if (!passesOn && supernode.columns <= 8) {
             panels::spreadUpdate(below, at(supernode.columns), placement(supernode), front,
@@ -133,7 +133,7 @@ bool SparseCholesky::factorise(std::span<const double> values) {
     return true;
 }
 
-void SparseCholesky::eliminate(const Supernode& supernode, std::int32_t) {
+void SparseCholesky::eliminate(const Supernode& supernode) {
     const std::size_t rows = at(supernode.rowCount);
     double* remainder = nullptr;
     if (supernode.updateStart >= 0) {
@@ -170,15 +170,20 @@ double SparseCholesky::logDeterminant(std::int32_t withoutLast) const {
     return 2 * sum;
 }
 
-void SparseCholesky::solve(std::span<double> sides, std::int32_t count) const {
+std::vector<double> SparseCholesky::inOrder(std::span<const double> sides,
+                                            std::size_t width) const {
     const SparseStructure& shape = m_plan->m_structure;
-    const std::size_t width = at(count);
     std::vector<double> work(sides.size());
     for (std::size_t position = 0; position < at(shape.size()); ++position) {
         std::copy_n(sides.data() + at(shape.unknownAt[position]) * width, width,
                     work.data() + position * width);
     }
-    // L z = P b, columns in order.
+    return work;
+}
+
+// L z = P b, columns in order.
+void SparseCholesky::solveForwards(std::span<double> work, std::size_t width) const {
+    const SparseStructure& shape = m_plan->m_structure;
     for (const Supernode& supernode : shape.supernodes) {
         const std::int32_t* rows = shape.rows.data() + supernode.rowStart;
         for (std::int32_t column = 0; column < supernode.columns; ++column) {
@@ -190,9 +195,8 @@ void SparseCholesky::solve(std::span<double> sides, std::int32_t count) const {
                 own[k] *= inverse;
             }
             for (std::int32_t row = column + 1; row < supernode.height(); ++row) {
-                const std::int32_t position = row < supernode.columns
-                                                  ? supernode.first + row
-                                                  : rows[row - supernode.columns];
+                const std::int32_t position =
+                    row < supernode.columns ? supernode.first + row : rows[row - supernode.columns];
                 double* target = work.data() + at(position) * width;
                 const double factor = values[row];
                 for (std::size_t k = 0; k < width; ++k) {
@@ -201,7 +205,11 @@ void SparseCholesky::solve(std::span<double> sides, std::int32_t count) const {
             }
         }
     }
-    // L' P x = z, columns in reverse.
+}
+
+// L' P x = z, columns in reverse.
+void SparseCholesky::solveBackwards(std::span<double> work, std::size_t width) const {
+    const SparseStructure& shape = m_plan->m_structure;
     for (auto supernode = shape.supernodes.rbegin(); supernode != shape.supernodes.rend();
          ++supernode) {
         const std::int32_t* rows = shape.rows.data() + supernode->rowStart;
@@ -225,9 +233,32 @@ void SparseCholesky::solve(std::span<double> sides, std::int32_t count) const {
             }
         }
     }
+}
+
+void SparseCholesky::solve(std::span<double> sides, std::int32_t count) const {
+    const SparseStructure& shape = m_plan->m_structure;
+    const std::size_t width = at(count);
+    std::vector<double> work = inOrder(sides, width);
+    solveForwards(work, width);
+    solveBackwards(work, width);
     for (std::size_t position = 0; position < at(shape.size()); ++position) {
         std::copy_n(work.data() + position * width, width,
                     sides.data() + at(shape.unknownAt[position]) * width);
+    }
+}
+
+void SparseCholesky::subtractProducts(std::span<const double> sides, std::int32_t count,
+                                      std::span<double> products) const {
+    const std::size_t width = at(count);
+    std::vector<double> work = inOrder(sides, width);
+    solveForwards(work, width);
+    for (std::size_t position = 0; position < at(m_plan->size()); ++position) {
+        const double* numbers = work.data() + position * width;
+        for (std::size_t row = 0; row < width; ++row) {
+            for (std::size_t column = 0; column < width; ++column) {
+                products[row * width + column] -= numbers[row] * numbers[column];
+            }
+        }
     }
 }
 

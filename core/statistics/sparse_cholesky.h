@@ -20,6 +20,9 @@ class FactorPlan {
 
     [[nodiscard]] const SparseStructure& structure() const { return m_structure; }
     [[nodiscard]] std::int32_t size() const { return m_structure.size(); }
+    [[nodiscard]] std::int64_t wantedCount() const {
+        return static_cast<std::int64_t>(m_wanted.size());
+    }
 
   private:
     friend class SparseCholesky;
@@ -30,8 +33,8 @@ class FactorPlan {
     };
 
     SparseStructure m_structure;
-    std::vector<std::int64_t> m_panelPlace; ///< of each number of the pattern
-    std::vector<Wanted> m_wanted;           ///< by supernode
+    std::vector<std::int64_t> m_panelPlace;  ///< of each number of the pattern
+    std::vector<Wanted> m_wanted;            ///< by supernode
     std::vector<std::int64_t> m_wantedStart; ///< of each supernode, one more at the end
     std::vector<bool> m_wantsOffDiagonal;    ///< of each supernode
 };
@@ -54,6 +57,11 @@ class SparseCholesky {
     /// unknown i of right-hand side k at [i * count + k].
     void solve(std::span<double> sides, std::int32_t count) const;
 
+    /// products -= B' C^-1 B for right-hand sides B laid out as in solve; a count x count
+    /// matrix. Half the cost of solving.
+    void subtractProducts(std::span<const double> sides, std::int32_t count,
+                          std::span<double> products) const;
+
     /// The wanted numbers of the inverse of C without its last `withoutLast` positions (numbers of
     /// those come out as 0), by the recursion of Takahashi, Fagan & Chin (1973), Proc. 8th PICA
     /// Conf.: from the last front down, each needs only its parent's part of the inverse.
@@ -63,7 +71,11 @@ class SparseCholesky {
     void releaseRoom();
 
   private:
-    void eliminate(const Supernode& supernode, std::int32_t index);
+    void eliminate(const Supernode& supernode);
+    void solveForwards(std::span<double> work, std::size_t width) const;
+    void solveBackwards(std::span<double> work, std::size_t width) const;
+    [[nodiscard]] std::vector<double> inOrder(std::span<const double> sides,
+                                              std::size_t width) const;
     void invertTail(const Supernode& tail, std::int32_t withoutLast);
     void invertFront(const Supernode& supernode, std::int32_t index, std::span<double> wanted);
     void invertSingle(const Supernode& supernode, std::int32_t index, std::span<double> wanted);

@@ -30,9 +30,8 @@ void SparseCholesky::inverse(std::span<double> wanted, std::int32_t withoutLast)
     for (auto here = static_cast<std::size_t>(m_plan->m_wantedStart[at(tail)]);
          here < static_cast<std::size_t>(m_plan->m_wantedStart[at(tail) + 1]); ++here) {
         const FactorPlan::Wanted& one = m_plan->m_wanted[here];
-        wanted[static_cast<std::size_t>(one.slot)] =
-            m_inverses[static_cast<std::size_t>(shape.supernodes[at(tail)].inverseStart +
-                                                one.inPanel)];
+        wanted[static_cast<std::size_t>(one.slot)] = m_inverses[static_cast<std::size_t>(
+            shape.supernodes[at(tail)].inverseStart + one.inPanel)];
     }
     for (std::int32_t index = tail - 1; index >= 0; --index) {
         const Supernode& supernode = shape.supernodes[at(index)];

@@ -135,8 +135,7 @@ struct Core {
     }
     [[nodiscard]] std::int32_t size() const { return static_cast<std::int32_t>(nodes.size()); }
     [[nodiscard]] std::span<const std::int32_t> of(std::int32_t node) const {
-        return {neighbours.data() + starts[at(node)],
-                at(starts[at(node) + 1] - starts[at(node)])};
+        return {neighbours.data() + starts[at(node)], at(starts[at(node) + 1] - starts[at(node)])};
     }
 };
 

@@ -150,11 +150,11 @@ PIPWRIGHT_INLINE void spread(ConstBlock lowerRows, std::size_t columns, const Pl
     for (std::size_t j = 0; j < count; ++j) {
         const auto column = static_cast<std::size_t>(placement.place[j]);
         // Shifted so that the front's own row numbers can be used in either part.
-        double* target =
-            column < parent.pivots
-                ? parent.panel.first + column * parent.panel.stride
-                : parent.remainder.first + (column - parent.pivots) * parent.remainder.stride -
-                      parent.pivots;
+        double* target = column < parent.pivots
+                             ? parent.panel.first + column * parent.panel.stride
+                             : parent.remainder.first +
+                                   (column - parent.pivots) * parent.remainder.stride -
+                                   parent.pivots;
         const double* source = lowerRows.first;
         const double* values = work;
         double scale = 1;
@@ -191,8 +191,8 @@ PIPWRIGHT_INLINE double quadratic(ConstBlock source, const Placement& placement,
     const std::size_t count = placement.count;
     double total = 0;
     for (std::size_t j = 0; j < count; ++j) {
-        const double* column = source.first + static_cast<std::size_t>(placement.place[j]) *
-                                                  source.stride;
+        const double* column =
+            source.first + static_cast<std::size_t>(placement.place[j]) * source.stride;
         const double own = column[placement.place[j]];
         double below = 0;
         const double factor = vector[j];
@@ -415,11 +415,11 @@ void spreadUpdate(ConstBlock lowerRows, std::size_t columns, const Placement& pl
 void spreadRemainder(ConstBlock remainder, const Placement& placement, const ParentFront& parent) {
     for (std::size_t j = 0; j < placement.count; ++j) {
         const auto column = static_cast<std::size_t>(placement.place[j]);
-        double* target =
-            column < parent.pivots
-                ? parent.panel.first + column * parent.panel.stride
-                : parent.remainder.first + (column - parent.pivots) * parent.remainder.stride -
-                      parent.pivots;
+        double* target = column < parent.pivots
+                             ? parent.panel.first + column * parent.panel.stride
+                             : parent.remainder.first +
+                                   (column - parent.pivots) * parent.remainder.stride -
+                                   parent.pivots;
         const double* source = remainder.first + j * remainder.stride;
         std::size_t i = j;
         for (; i < placement.contiguousFrom; ++i) {

@@ -159,8 +159,8 @@ Fronts findFronts(const OrderedGraph& ordered, std::int32_t free) {
         }
         fronts.drafts.push_back({column, column, rows});
         if (!rows.empty() && rows.front() < free) {
-            childrenOf[at(rows.front())].push_back(
-                static_cast<std::int32_t>(fronts.drafts.size()) - 1);
+            childrenOf[at(rows.front())].push_back(static_cast<std::int32_t>(fronts.drafts.size()) -
+                                                   1);
         }
     }
     return fronts;
@@ -240,8 +240,8 @@ void linkFronts(SparseStructure& structure) {
                 ++search;
             }
             structure.places[row] =
-                parent.columns + static_cast<std::int32_t>(
-                                     search - static_cast<std::size_t>(parent.rowStart));
+                parent.columns +
+                static_cast<std::int32_t>(search - static_cast<std::size_t>(parent.rowStart));
         }
         child.contiguousFrom = std::max(child.rowCount - 1, 0);
         while (child.contiguousFrom > 0 &&
@@ -288,8 +288,7 @@ void planRoom(SparseStructure& structure) {
     for (std::int32_t s = 0; s <= tail; ++s) {
         Supernode& supernode = supernodes[at(s)];
         supernode.panelStart = structure.panelSize;
-        structure.panelSize +=
-            static_cast<std::int64_t>(supernode.columns) * supernode.height();
+        structure.panelSize += static_cast<std::int64_t>(supernode.columns) * supernode.height();
         for (std::int32_t column = 0; column < supernode.columns; ++column) {
             const double height = supernode.height() - column;
             structure.operations += height * height / 2;

@@ -23,7 +23,7 @@ struct SymmetricPattern {
 /// neighbours when the matrix couples them.
 struct NodeGraph {
     std::vector<std::int64_t> starts{0};
-    std::vector<std::int32_t> neighbours; ///< of each node, rising, without itself
+    std::vector<std::int32_t> neighbours;   ///< of each node, rising, without itself
     std::vector<std::int32_t> firstUnknown; ///< one more than there are nodes
 
     [[nodiscard]] std::int32_t size() const { return static_cast<std::int32_t>(starts.size()) - 1; }
@@ -51,14 +51,14 @@ struct EliminationOrder {
 
 /// A run of columns with the same rows below them: a front when it is eliminated.
 struct Supernode {
-    std::int32_t first = 0;     ///< position of the first column
-    std::int32_t columns = 0;   ///< c
-    std::int32_t rowCount = 0;  ///< r: rows below the columns
-    std::int32_t parent = -1;   ///< the front that takes the update; -1 for the last
+    std::int32_t first = 0;          ///< position of the first column
+    std::int32_t columns = 0;        ///< c
+    std::int32_t rowCount = 0;       ///< r: rows below the columns
+    std::int32_t parent = -1;        ///< the front that takes the update; -1 for the last
     std::int32_t contiguousFrom = 0; ///< from this row on, the places in the parent follow closely
     bool hasChildren = false;
-    std::int64_t rowStart = 0;   ///< of its rows, and of their places in the parent's front
-    std::int64_t panelStart = 0; ///< of its numbers: (c + r) x c, column by column
+    std::int64_t rowStart = 0;      ///< of its rows, and of their places in the parent's front
+    std::int64_t panelStart = 0;    ///< of its numbers: (c + r) x c, column by column
     std::int64_t updateStart = -1;  ///< room for the r x r remainder while factorising, if needed
     std::int64_t inverseStart = -1; ///< room for the (c + r) squared inverse front, if needed
 

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/statistics/mixed_model_search.h"
+
+#include <span>
+#include <vector>
+
+namespace pipwright {
+
+/// The penalties of priors at a point: their sum, and slope and curvature for each parameter.
+/// Formulas: see VarianceChoice. Curvatures are kept above 0.
+struct Penalty {
+    double value = 0;
+    std::vector<double> slopes;
+    std::vector<double> curvatures; ///< diagonal
+};
+
+double penaltyValue(const ModelRecords& records, const SearchTask& task,
+                    const VarianceState& state);
+
+Penalty penaltyAt(const ModelRecords& records, const SearchTask& task, const VarianceState& state,
+                  std::span<const SearchParameter> parameters);
+
+} // namespace pipwright

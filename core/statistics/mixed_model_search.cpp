@@ -1,0 +1,429 @@
+#include "core/statistics/mixed_model_search.h"
+
+#include "core/statistics/mixed_model_penalty.h"
+
+#include <Eigen/Dense>
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace pipwright {
+
+namespace {
+
+using Matrix = Eigen::MatrixXd;
+using Vector = Eigen::VectorXd;
+using Square = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+
+std::size_t at(std::int32_t index) {
+    return static_cast<std::size_t>(index);
+}
+
+/// What the data say of an axis of a term, in levels: q - T. Below this it is as good as 0.
+constexpr double kNothing = 1e-6;
+/// How far a variance may move in one step.
+constexpr double kMostShrinking = 1e-3;
+constexpr double kMostGrowing = 10;
+constexpr double kMostResidualShrinking = 0.1;
+
+class VarianceSearch {
+  public:
+    VarianceSearch(RestrictedLikelihood& likelihood, const ModelRecords& records,
+                   const SearchTask& task, const FitControl& control)
+        : m_likelihood(likelihood), m_records(records), m_task(task), m_control(control) {
+        bool free = true;
+        for (std::size_t term = 0; term < task.terms.size(); ++term) {
+            const VarianceKnowledge knowledge = task.terms[term].knowledge;
+            free = free && knowledge == VarianceKnowledge::estimated;
+            if (knowledge == VarianceKnowledge::held) {
+                continue;
+            }
+            for (std::int32_t row = 0; row < records.families[term].width; ++row) {
+                for (std::int32_t column = 0; column <= row; ++column) {
+                    m_all.push_back({static_cast<std::int32_t>(term), 0, row, column});
+                }
+            }
+        }
+        for (std::size_t group = 0; group < task.groups.size(); ++group) {
+            const VarianceKnowledge knowledge = task.groups[group].knowledge;
+            free = free && knowledge == VarianceKnowledge::estimated;
+            if (knowledge != VarianceKnowledge::held) {
+                m_all.push_back({-1, static_cast<std::int32_t>(group), 0, 0});
+            }
+        }
+        m_profile = free && !m_all.empty();
+    }
+
+    Result<SearchEnd> run(VarianceState start) {
+        SearchEnd end;
+        end.termAtBoundary.assign(m_task.terms.size(), false);
+        if (!moveTo(std::move(start))) {
+            return broken();
+        }
+        if (m_all.empty()) {
+            return end;
+        }
+        end.converged = false;
+        for (end.iterations = 1; end.iterations <= m_control.maximumIterations; ++end.iterations) {
+            if (m_control.stop.stop_requested()) {
+                return Problem{ProblemCode::cancelled, "The fit was stopped.", "Start it again.",
+                               ""};
+            }
+            if (!survey()) {
+                return broken();
+            }
+            const bool stay = !step(end);
+            if (m_control.progress) {
+                m_control.progress({end.iterations, m_likelihood.criterion()});
+            }
+            if (stay) {
+                break;
+            }
+            if (residualVanishes()) {
+                return Problem{ProblemCode::badInput,
+                               "The terms explain the response entirely: the residual variance "
+                               "vanishes.",
+                               "Leave out a term, or hold the residual variance.", "mixed model"};
+            }
+        }
+        end.iterations = std::min(end.iterations, m_control.maximumIterations);
+        return finish(std::move(end));
+    }
+
+  private:
+    static Problem broken() {
+        return {ProblemCode::badInput, "The equations of the model cannot be solved.",
+                "Look for weights, covariates or variances of extreme size.", "mixed model"};
+    }
+
+    bool moveTo(VarianceState state) {
+        if (!m_likelihood.moveTo(std::move(state), m_profile)) {
+            return false;
+        }
+        m_objective =
+            m_likelihood.criterion() + penaltyValue(m_records, m_task, m_likelihood.state());
+        return std::isfinite(m_objective);
+    }
+
+    /// The scaled response has variance about 1, so this is far below any rounding of records.
+    [[nodiscard]] bool residualVanishes() const {
+        constexpr double kVanished = 1e-13;
+        const std::vector<double>& residual = m_likelihood.state().residual;
+        return std::any_of(residual.begin(), residual.end(),
+                           [](double variance) { return variance < kVanished; });
+    }
+
+    [[nodiscard]] bool isFrozen(const SearchParameter& parameter) const {
+        if (parameter.term < 0) {
+            return false;
+        }
+        const auto& frozen = m_frozen[at(parameter.term)];
+        return frozen[at(parameter.row)] || frozen[at(parameter.column)];
+    }
+
+    /// Gradient, information and what is free at the present point.
+    bool survey() {
+        m_likelihood.invert();
+        if (!turnToAxes()) {
+            return false;
+        }
+        const std::vector<double> slopes = m_likelihood.gradient(m_all);
+        const Penalty penalty = penaltyAt(m_records, m_task, m_likelihood.state(), m_all);
+        std::vector<double> gradient(m_all.size());
+        for (std::size_t k = 0; k < m_all.size(); ++k) {
+            gradient[k] = slopes[k] + penalty.slopes[k];
+        }
+        freeze(gradient);
+        m_free.clear();
+        std::vector<double> freeGradient;
+        std::vector<double> curvatures;
+        for (std::size_t k = 0; k < m_all.size(); ++k) {
+            if (!isFrozen(m_all[k])) {
+                m_free.push_back(m_all[k]);
+                freeGradient.push_back(gradient[k]);
+                curvatures.push_back(penalty.curvatures[k]);
+            }
+        }
+        m_gradient = Eigen::Map<const Vector>(freeGradient.data(),
+                                              static_cast<Eigen::Index>(freeGradient.size()));
+        const std::vector<double> information = m_likelihood.averageInformation(m_free);
+        const auto count = static_cast<Eigen::Index>(m_free.size());
+        m_average = Eigen::Map<const Matrix>(information.data(), count, count);
+        m_information = m_average;
+        for (Eigen::Index k = 0; k < count; ++k) {
+            m_information(k, k) += curvatures[static_cast<std::size_t>(k)];
+        }
+        return m_gradient.allFinite() && m_information.allFinite();
+    }
+
+    /// What the data say of each axis of a term: q I - T. Where a covariance has an axis of which
+    /// they say nothing, its matrix L is turned so that the axis is one of its columns. False when
+    /// the equations break down.
+    bool turnToAxes() {
+        bool turned = false;
+        m_said.clear();
+        VarianceState state = m_likelihood.state();
+        for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
+            const std::int32_t width = m_records.families[term].width;
+            const std::vector<double> sums = m_likelihood.inverseSums(term);
+            Square said = -Eigen::Map<const Square>(sums.data(), width, width);
+            said.diagonal().array() += m_records.families[term].levels;
+            m_said.emplace_back();
+            for (std::int32_t axis = 0; axis < width; ++axis) {
+                m_said.back().push_back(said(axis, axis));
+            }
+            if (width == 1 || m_task.terms[term].knowledge == VarianceKnowledge::held) {
+                continue;
+            }
+            const Eigen::SelfAdjointEigenSolver<Square> axes(said);
+            const double least = axes.eigenvalues()(0);
+            const double leastHere = said.diagonal().minCoeff();
+            if (least < kNothing && leastHere > 2 * kNothing) {
+                Eigen::Map<Square> factor(state.factors[term].data(), width, width);
+                factor = (factor * axes.eigenvectors()).eval();
+                turned = true;
+            }
+        }
+        if (turned) {
+            if (!moveTo(std::move(state))) {
+                return false;
+            }
+            m_likelihood.invert();
+            for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
+                const std::int32_t width = m_records.families[term].width;
+                const std::vector<double> sums = m_likelihood.inverseSums(term);
+                for (std::int32_t axis = 0; axis < width; ++axis) {
+                    m_said[term][at(axis)] =
+                        m_records.families[term].levels - sums[at(axis) * at(width) + at(axis)];
+                }
+            }
+        }
+        return true;
+    }
+
+    /// An axis of which the data say nothing is left alone while the gradient points down there.
+    void freeze(const std::vector<double>& gradient) {
+        m_frozen.clear();
+        for (const DesignFamily& family : m_records.families) {
+            if (family.random) {
+                m_frozen.emplace_back(at(family.width), false);
+            }
+        }
+        for (std::size_t k = 0; k < m_all.size(); ++k) {
+            const SearchParameter& parameter = m_all[k];
+            if (parameter.term >= 0 && parameter.row == parameter.column &&
+                m_said[at(parameter.term)][at(parameter.row)] < kNothing && gradient[k] >= 0) {
+                m_frozen[at(parameter.term)][at(parameter.row)] = true;
+            }
+        }
+    }
+
+    struct Limits {
+        double low;
+        double high;
+    };
+
+    /// How far a single variance may change, relatively.
+    [[nodiscard]] Limits limits(const SearchParameter& parameter) const {
+        if (parameter.term < 0) {
+            return {kMostResidualShrinking - 1, kMostGrowing - 1};
+        }
+        const double levels = m_records.families[at(parameter.term)].levels;
+        const double said = std::max(m_said[at(parameter.term)][0], 1e-300);
+        return {kMostShrinking - 1, std::max(kMostGrowing - 1, 0.1 * levels / said)};
+    }
+    [[nodiscard]] bool isSingle(const SearchParameter& parameter) const {
+        return parameter.term < 0 || m_records.families[at(parameter.term)].width == 1;
+    }
+
+    /// The step that information and gradient ask for, single variances held to their limits and
+    /// the others set right for that.
+    [[nodiscard]] Vector limitedStep() const {
+        const auto count = static_cast<Eigen::Index>(m_free.size());
+        Vector step = Vector::Zero(count);
+        std::vector<bool> held(m_free.size(), false);
+        for (std::size_t round = 0; round <= m_free.size(); ++round) {
+            std::vector<Eigen::Index> open;
+            for (Eigen::Index k = 0; k < count; ++k) {
+                if (!held[static_cast<std::size_t>(k)]) {
+                    open.push_back(k);
+                }
+            }
+            const Vector rest = -(m_gradient + m_information * maskedStep(step, held));
+            Matrix part = m_information(open, open);
+            const Vector scale = part.diagonal().cwiseMax(1e-12).cwiseSqrt();
+            part = (scale.cwiseInverse().asDiagonal() * part * scale.cwiseInverse().asDiagonal())
+                       .eval();
+            part.diagonal().array() += 1e-10;
+            const Vector solved = part.ldlt().solve(rest(open).cwiseQuotient(scale));
+            const Vector wanted = solved.cwiseQuotient(scale);
+            bool within = true;
+            for (std::size_t k = 0; k < open.size(); ++k) {
+                const auto place = static_cast<Eigen::Index>(k);
+                const SearchParameter& parameter = m_free[static_cast<std::size_t>(open[k])];
+                step(open[k]) = wanted(place);
+                if (!isSingle(parameter)) {
+                    continue;
+                }
+                const Limits limit = limits(parameter);
+                if (wanted(place) < limit.low || wanted(place) > limit.high) {
+                    step(open[k]) = std::clamp(wanted(place), limit.low, limit.high);
+                    held[static_cast<std::size_t>(open[k])] = true;
+                    within = false;
+                }
+            }
+            if (within) {
+                break;
+            }
+        }
+        return step;
+    }
+    static Vector maskedStep(const Vector& step, const std::vector<bool>& held) {
+        Vector masked = step;
+        for (std::size_t k = 0; k < held.size(); ++k) {
+            if (!held[k]) {
+                masked(static_cast<Eigen::Index>(k)) = 0;
+            }
+        }
+        return masked;
+    }
+
+    /// The point a step leads to.
+    [[nodiscard]] VarianceState stepped(const VarianceState& from, const Vector& step) const {
+        VarianceState state = from;
+        std::vector<Square> changes;
+        for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
+            const std::int32_t width = m_records.families[term].width;
+            changes.push_back(Square::Identity(width, width));
+        }
+        std::vector<bool> changed(m_task.terms.size(), false);
+        for (std::size_t k = 0; k < m_free.size(); ++k) {
+            const SearchParameter& parameter = m_free[k];
+            const double value = step(static_cast<Eigen::Index>(k));
+            if (parameter.term < 0) {
+                state.residual[at(parameter.group)] *= 1 + value;
+                continue;
+            }
+            changed[at(parameter.term)] = true;
+            changes[at(parameter.term)](parameter.row, parameter.column) += value;
+            if (parameter.row != parameter.column) {
+                changes[at(parameter.term)](parameter.column, parameter.row) += value;
+            }
+        }
+        for (std::size_t term = 0; term < changes.size(); ++term) {
+            const std::int32_t width = m_records.families[term].width;
+            if (!changed[term]) {
+                continue;
+            }
+            if (width == 1) {
+                state.factors[term][0] *= std::sqrt(changes[term](0, 0));
+                continue;
+            }
+            const Eigen::SelfAdjointEigenSolver<Square> axes(changes[term]);
+            const Vector roots =
+                axes.eigenvalues().cwiseMax(kMostShrinking).cwiseMin(kMostGrowing).cwiseSqrt();
+            // The symmetric root keeps frozen axes where they are.
+            Eigen::Map<Square> factor(state.factors[term].data(), width, width);
+            factor = (factor * axes.eigenvectors() * roots.asDiagonal() *
+                      axes.eigenvectors().transpose())
+                         .eval();
+        }
+        return state;
+    }
+
+    /// Takes one step; false when there is nothing (more) to gain.
+    bool step(SearchEnd& end) {
+        if (m_free.empty()) {
+            end.converged = true;
+            return false;
+        }
+        constexpr int kHalvings = 12;
+        const VarianceState from = m_likelihood.state();
+        const double before = m_objective;
+        Vector step = limitedStep();
+        const double promised = -(m_gradient.dot(step) + 0.5 * step.dot(m_information * step));
+        if (promised < m_control.tolerance) {
+            end.converged = true;
+            return false;
+        }
+        const double rounding = 1e-13 * std::max(std::abs(before), 1.0);
+        for (int halving = 0; halving < kHalvings; ++halving) {
+            if (moveTo(stepped(from, step)) && m_objective <= before + rounding) {
+                return true;
+            }
+            step *= 0.5;
+        }
+        // Expectation-maximisation: the gradient divided by the count behind each variance.
+        Vector sure = Vector::Zero(step.size());
+        for (std::size_t k = 0; k < m_free.size(); ++k) {
+            const SearchParameter& parameter = m_free[k];
+            const double count = parameter.term < 0 ? static_cast<double>(m_records.count())
+                                                    : m_records.families[at(parameter.term)].levels;
+            const double half = parameter.row == parameter.column ? 1 : 0.5;
+            const auto place = static_cast<Eigen::Index>(k);
+            sure(place) = std::max(-half * m_gradient(place) / count, -0.9);
+        }
+        if (moveTo(stepped(from, sure)) && m_objective < before - rounding) {
+            return true;
+        }
+        end.converged = promised < 1e-5; // no more than rounding stands in the way
+        if (!moveTo(from)) {
+            end.converged = false;
+        }
+        return false;
+    }
+
+    /// Sets frozen axes to 0 and surveys what is left.
+    Result<SearchEnd> finish(SearchEnd end) {
+        VarianceState state = m_likelihood.state();
+        bool zeros = false;
+        for (std::size_t term = 0; term < m_frozen.size(); ++term) {
+            const std::size_t width = m_frozen[term].size();
+            for (std::size_t axis = 0; axis < width; ++axis) {
+                if (!m_frozen[term][axis]) {
+                    continue;
+                }
+                zeros = true;
+                end.termAtBoundary[term] = true;
+                for (std::size_t row = 0; row < width; ++row) {
+                    state.factors[term][row * width + axis] = 0;
+                }
+            }
+        }
+        if (zeros && !moveTo(std::move(state))) {
+            return broken();
+        }
+        end.penalty = penaltyValue(m_records, m_task, m_likelihood.state());
+        end.parameters = m_free;
+        end.information.assign(m_average.data(), m_average.data() + m_average.size());
+        for (Eigen::Index k = 0; k < m_information.rows(); ++k) {
+            end.information[static_cast<std::size_t>(k * m_information.rows() + k)] =
+                m_information(k, k);
+        }
+        return end;
+    }
+
+    RestrictedLikelihood& m_likelihood;
+    const ModelRecords& m_records;
+    const SearchTask& m_task;
+    const FitControl& m_control;
+    std::vector<SearchParameter> m_all;
+    std::vector<SearchParameter> m_free;
+    std::vector<std::vector<bool>> m_frozen; // of each term's axes
+    std::vector<std::vector<double>> m_said; // of each term's axes: q - T
+    Vector m_gradient;
+    Matrix m_average;
+    Matrix m_information;
+    bool m_profile = false;
+    double m_objective = 0;
+};
+
+} // namespace
+
+Result<SearchEnd> searchVariances(RestrictedLikelihood& likelihood, const ModelRecords& records,
+                                  VarianceState start, const SearchTask& task,
+                                  const FitControl& control) {
+    return VarianceSearch(likelihood, records, task, control).run(std::move(start));
+}
+
+} // namespace pipwright
