@@ -1,5 +1,6 @@
 #include "core/orchard/dictionary.h"
 
+#include "core/orchard/fruit_traits.h"
 #include "core/season/growth_stage.h"
 
 #include <array>
@@ -192,20 +193,21 @@ const std::array kTraits = {
              kNeither, "fruit", "mass of one fruit", "common practice, no source"},
     TraitRow{"fruit_diameter", "fruit diameter", "calliper at the widest", numeric, "mm", 0.0,
              300.0, kNeither, "fruit", "widest diameter", "common practice, no source"},
-    TraitRow{"soluble_solids", "soluble solids", "refractometer, pooled juice", numeric, "°Brix",
-             0.0, 40.0, kUp, "fruit", "sugar and other solids of the juice",
+    TraitRow{trait_key::kSolubleSolids, "soluble solids", "refractometer, pooled juice", numeric,
+             "°Brix", 0.0, 40.0, kUp, "fruit", "sugar and other solids of the juice",
              "common practice, no source"},
-    TraitRow{"acidity", "titratable acidity", "titration to pH 8.1, as malic acid", numeric, "g/L",
-             0.0, 40.0, kNeither, "fruit", "acid of the juice", "common practice, no source"},
-    TraitRow{"firmness", "firmness", "penetrometer; write the probe as instrument", numeric, "kgf",
-             0.0, 20.0, kNeither, "fruit",
+    TraitRow{trait_key::kAcidity, "titratable acidity", "titration to pH 8.1, as malic acid",
+             numeric, "g/L", 0.0, 40.0, kNeither, "fruit", "acid of the juice",
+             "common practice, no source"},
+    TraitRow{trait_key::kFirmness, "firmness", "penetrometer; write the probe as instrument",
+             numeric, "kgf", 0.0, 20.0, kNeither, "fruit",
              "force to push the probe in; never converted between probes",
              "common practice, no source"},
-    TraitRow{"starch_8", "starch, 1 to 8", "iodine on the cut face", numeric, "", 1.0, 8.0,
-             kNeither, "fruit", "1 all stained, 8 no starch left",
+    TraitRow{trait_key::kStarchEight, "starch, 1 to 8", "iodine on the cut face", numeric, "", 1.0,
+             8.0, kNeither, "fruit", "1 all stained, 8 no starch left",
              "generic scale of Blanpied and Silsby (1992)"},
-    TraitRow{"starch_10", "starch, 1 to 10", "iodine on the cut face", numeric, "", 1.0, 10.0,
-             kNeither, "fruit", "1 all stained, 10 no starch left; not the 1 to 8 scale",
+    TraitRow{trait_key::kStarchTen, "starch, 1 to 10", "iodine on the cut face", numeric, "", 1.0,
+             10.0, kNeither, "fruit", "1 all stained, 10 no starch left; not the 1 to 8 scale",
              "common practice, no source"},
     TraitRow{"sweetness",
              "sweetness",

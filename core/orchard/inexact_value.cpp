@@ -1,5 +1,6 @@
 #include "core/orchard/inexact_value.h"
 
+#include "core/fruit/firmness.h"
 #include "core/units/quantity.h"
 #include "core/units/text.h"
 
@@ -97,6 +98,8 @@ std::optional<double> unitsIn(std::string_view typed, std::string_view wanted) {
         std::string_view to;
         double factor;
     };
+    static constexpr double kKilogramsForceOfAPound =
+        toKilogramsForce(toNewtons(PoundsForce{1})).number();
     static const std::array conversions = {
         Conversion{"oz", "g", toGrams(Ounces{1}).number()},
         Conversion{"kg", "g", 1000},
@@ -104,6 +107,13 @@ std::optional<double> unitsIn(std::string_view typed, std::string_view wanted) {
         Conversion{"cm", "mm", 10},
         Conversion{"ft", "m", toMetres(Feet{1}).number()},
         Conversion{"cm", "m", 0.01},
+        // The trade writes kg and lb for the force on a probe, and percent for acid.
+        Conversion{"kg", "kgf", 1},
+        Conversion{"lbf", "kgf", kKilogramsForceOfAPound},
+        Conversion{"lb", "kgf", kKilogramsForceOfAPound},
+        Conversion{"lbs", "kgf", kKilogramsForceOfAPound},
+        Conversion{"n", "kgf", toKilogramsForce(Newtons{1}).number()},
+        Conversion{"%", "g/l", 10},
         Conversion{"days", "d", 1},
         Conversion{"day", "d", 1},
         Conversion{"brix",

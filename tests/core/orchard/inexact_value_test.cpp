@@ -71,6 +71,21 @@ TEST(ValueOfTrait, ConvertsUnitsOfTheSameKind) {
     EXPECT_EQ(value->unitTyped, "oz");
 }
 
+TEST(ValueOfTrait, ConvertsForcesAndAcid) {
+    Trait firmness = mass();
+    firmness.unit = "kgf";
+    EXPECT_NEAR(readValueOf(firmness, "16 lbf")->low, 7.257478, 1e-6);
+    EXPECT_NEAR(readValueOf(firmness, "16 lb")->low, 7.257478, 1e-6);
+    EXPECT_NEAR(readValueOf(firmness, "66.7 N")->low, 6.801507, 1e-6);
+    EXPECT_NEAR(readValueOf(firmness, "7.5 kg")->low, 7.5, 1e-12);
+    EXPECT_EQ(readValueOf(firmness, "16 lbf")->unitTyped, "lbf");
+    Trait acid = mass();
+    acid.unit = "g/L";
+    EXPECT_NEAR(readValueOf(acid, "0.5 %")->low, 5, 1e-12);
+    EXPECT_NEAR(readValueOf(acid, "5 g/L")->low, 5, 1e-12);
+    EXPECT_FALSE(readValueOf(acid, "5 lbf"));
+}
+
 TEST(ValueOfTrait, RefusesForeignUnitsAndValuesOutsideTheScale) {
     const auto foreign = readValueOf(mass(), "18 mm");
     ASSERT_FALSE(foreign);
