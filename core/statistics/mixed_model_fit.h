@@ -29,7 +29,7 @@ struct FitProgress {
 struct FitControl {
     LikelihoodKind likelihood = LikelihoodKind::restricted;
     /// The search ends when a full step promises to lower the criterion by less than this.
-    double tolerance = 1e-8;
+    double tolerance = 1e-10;
     int maximumIterations = 200;
     std::function<void(const FitProgress&)> progress{}; ///< called after each iteration
     std::stop_token stop{}; ///< a request ends the fit with Problem cancelled
@@ -149,6 +149,8 @@ class MixedFit {
 
     struct Content;
     explicit MixedFit(std::shared_ptr<const Content> content) : m_content(std::move(content)) {}
+    /// For the library's own use.
+    [[nodiscard]] const std::shared_ptr<const Content>& content() const { return m_content; }
 
   private:
     std::shared_ptr<const Content> m_content;
