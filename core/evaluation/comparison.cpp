@@ -1,8 +1,8 @@
 #include "core/evaluation/comparison.h"
 
+#include "core/evaluation/usual_ripening.h"
 #include "core/pedigree/descent.h"
 #include "core/pedigree/purdy.h"
-#include "core/season/iso_week.h"
 #include "core/units/text.h"
 
 #include <algorithm>
@@ -15,10 +15,10 @@ namespace pipwright {
 namespace {
 
 constexpr int kGenerations = 3;
-constexpr int kWeeksOfAYear = 52;
+constexpr int kDaysOfAYear = 365;
 constexpr int kFewestValues = 3;
 constexpr std::size_t kMostSaid = 8;
-constexpr int kUnknownLast = 99;
+constexpr int kUnknownLast = 9999;
 
 ComparedTrait summaryOf(TraitId trait, const std::vector<double>& values) {
     ComparedTrait summary;
@@ -121,6 +121,8 @@ void addScores(ComparedGenotype& column) {
             one.unclear = lot.fairness.unclear;
             one.sight = lot.tasting.sight;
             one.ripeness = lot.lot.ripeness;
+            one.daysOff = daysOffTree(lot.lot);
+            one.storage = lot.lot.storage;
             one.words = score.words;
             any.push_back(one.liking);
             if (one.fair) {
@@ -173,24 +175,8 @@ void addTraits(const OrchardView& view, ComparedGenotype& column) {
     }
 }
 
-std::optional<int> dayIn(int cropYear, const std::optional<Date>& date) {
-    const auto newYear = Date::of(cropYear, 1, 1);
-    return newYear && date ? std::optional(daysBetween(*newYear, *date) + 1) : std::nullopt;
-}
-
-std::optional<int> medianOf(std::vector<int> days) {
-    if (days.empty()) {
-        return std::nullopt;
-    }
-    std::sort(days.begin(), days.end());
-    const std::size_t middle = days.size() / 2;
-    return days.size() % 2 == 1 ? days[middle] : (days[middle - 1] + days[middle]) / 2;
-}
-
 void addSeason(ComparedGenotype& column) {
     ComparedSeason& season = column.season;
-    season.usualWeek = column.facts.harvestWeek;
-    std::vector<double> lengths;
     std::vector<int> firsts;
     std::vector<int> lasts;
     for (const LifeYear& year : column.life.years) {
@@ -198,38 +184,98 @@ void addSeason(ComparedGenotype& column) {
         if (window.empty()) {
             continue;
         }
-        season.years.push_back(year);
-        const ComparedWindow days{year.cropYear, dayIn(year.cropYear, window.stillGreen),
-                                  dayIn(year.cropYear, window.firstRipe),
-                                  dayIn(year.cropYear, window.lastRipe),
-                                  dayIn(year.cropYear, window.over)};
+        const ComparedWindow days{year.cropYear, dayOfCropYear(year.cropYear, window.stillGreen),
+                                  dayOfCropYear(year.cropYear, window.firstRipe),
+                                  dayOfCropYear(year.cropYear, window.lastRipe),
+                                  dayOfCropYear(year.cropYear, window.over)};
         season.windows.push_back(days);
-        if (!days.firstRipe) {
+        if (days.firstRipe) {
+            firsts.push_back(*days.firstRipe);
+            lasts.push_back(days.over ? *days.over - 1 : days.lastRipe.value_or(*days.firstRipe));
+        }
+    }
+    season.usualFirst = medianDay(std::move(firsts));
+    season.usualLast = medianDay(std::move(lasts));
+}
+
+void addKeeping(ComparedGenotype& column) {
+    ComparedKeeping& keeping = column.keeping;
+    std::vector<double> kept;
+    for (const ComparedScore& score : column.scores) {
+        if (!score.daysOff) {
             continue;
         }
-        firsts.push_back(*days.firstRipe);
-        lasts.push_back(days.over ? *days.over - 1 : days.lastRipe.value_or(*days.firstRipe));
-        if (window.over) {
-            lengths.push_back(daysBetween(*window.firstRipe, *window.over));
+        if (*score.daysOff > kFairDays) {
+            kept.push_back(score.liking);
+        }
+        if (!keeping.longestDays || *score.daysOff > *keeping.longestDays) {
+            keeping.longestDays = score.daysOff;
+            keeping.longestPath = score.storage;
         }
     }
-    season.usualFirst = medianOf(firsts);
-    season.usualLast = medianOf(lasts);
-    if (!firsts.empty()) {
-        season.earliestDay = *std::min_element(firsts.begin(), firsts.end());
-        season.latestDay = *std::max_element(firsts.begin(), firsts.end());
-    }
-    if (!lengths.empty()) {
-        season.usualLength = summaryOf(TraitId(), lengths).mean;
+    if (!kept.empty()) {
+        keeping.liking = summaryOf(TraitId(), kept);
     }
 }
 
-/// Weeks between two week numbers, the short way round the year.
-int weeksApart(int one, int other) {
-    const int straight = std::abs(one - other);
-    const int year = std::max({one, other, kWeeksOfAYear}); // a week 53 makes its year longer
-    return std::min(straight, year - straight);
+/// Days from one day of the crop year to another, the short way round the year.
+int daysFrom(int one, int other) {
+    const int straight = other - one;
+    const int around = straight > 0 ? straight - kDaysOfAYear : straight + kDaysOfAYear;
+    return std::abs(straight) <= std::abs(around) ? straight : around;
 }
+
+/// The genotype with its known ancestors so many generations back, itself at 0: small, whatever
+/// the size of the book.
+class NearAncestors {
+  public:
+    NearAncestors(const OrchardView& view, Index genotype) : m_view(view) {
+        numberOf(genotype);
+        std::size_t done = 0;
+        for (int generation = 0; generation < kGenerations; ++generation) {
+            const std::size_t last = m_members.size();
+            for (; done < last; ++done) {
+                const ParentsOf parents = view.parentsOf(m_members[done]);
+                const auto at = [this](const std::optional<Index>& one) {
+                    return one ? std::optional(numberOf(*one)) : std::nullopt;
+                };
+                const Parents numbered{at(parents.seed), at(parents.pollen)};
+                m_parents[done] = numbered;
+            }
+        }
+    }
+
+    [[nodiscard]] std::string purdy() const {
+        const auto nameOf = [this](int one) { return m_view.genotypes()[memberAt(one)].called(); };
+        const auto pedigree = Pedigree::of(m_parents, nameOf);
+        if (!pedigree) { // a ring
+            return {};
+        }
+        const auto isOpen = [this](int one) {
+            return m_view.parentsOf(memberAt(one)).pollination == Pollination::open;
+        };
+        return writePurdy(descentOf(*pedigree, 0, kGenerations, nameOf, isOpen));
+    }
+
+  private:
+    [[nodiscard]] Index memberAt(int number) const {
+        return m_members[static_cast<std::size_t>(number)];
+    }
+    int numberOf(Index genotype) {
+        const auto [at, fresh] =
+            m_numbers.try_emplace(genotype, static_cast<int>(m_members.size()));
+        if (fresh) {
+            m_members.push_back(genotype);
+            m_parents.emplace_back();
+        }
+        return at->second;
+    }
+
+    const OrchardView& m_view;
+    std::map<Index, int> m_numbers;
+    std::vector<Index> m_members;
+    std::vector<Parents> m_parents;
+};
 
 } // namespace
 
@@ -262,53 +308,31 @@ std::optional<double> stepOf(const Trait& trait) {
     }
 }
 
-namespace {
-
-std::string purdyIn(const Pedigree& pedigree, const OrchardView& view, Index genotype) {
-    const auto descent = descentOf(
-        pedigree, static_cast<int>(genotype), kGenerations,
-        [&view](int one) { return view.genotypes()[static_cast<std::size_t>(one)].called(); },
-        [&view](int one) {
-            return view.parentsOf(static_cast<Index>(one)).pollination == Pollination::open;
-        });
-    return writePurdy(descent);
+std::string purdyLine(const OrchardView& view, Index genotype) {
+    return NearAncestors(view, genotype).purdy();
 }
 
-} // namespace
-
-Result<std::string> purdyLine(const OrchardView& view, Index genotype) {
-    const auto pedigree = view.pedigree();
-    if (!pedigree) {
-        return pedigree.problem();
+Result<ComparedGenotype> compared(const OrchardView& view, const Store& store, Index genotype) {
+    auto life = lifeOfGenotype(view, store, genotype);
+    if (!life) {
+        return life.problem();
     }
-    return purdyIn(*pedigree, view, genotype);
+    ComparedGenotype column;
+    column.genotype = genotype;
+    column.plant = view.plantFor(genotype);
+    column.life = std::move(*life);
+    column.facts = view.genotypeFacts(genotype);
+    column.purdy = purdyLine(view, genotype);
+    addScores(column);
+    addTraits(view, column);
+    addSeason(column);
+    addKeeping(column);
+    return column;
 }
 
-Result<Comparison> compare(const OrchardView& view, const Store& store,
-                           const std::vector<Index>& genotypes) {
+Comparison sideBySide(const OrchardView& view, std::vector<ComparedGenotype> columns) {
     Comparison comparison;
-    if (genotypes.empty()) {
-        return comparison;
-    }
-    const auto pedigree = view.pedigree();
-    for (const Index genotype : genotypes) {
-        auto life = lifeOfGenotype(view, store, genotype);
-        if (!life) {
-            return life.problem();
-        }
-        ComparedGenotype column;
-        column.genotype = genotype;
-        column.plant = view.plantFor(genotype);
-        column.life = std::move(*life);
-        column.facts = view.genotypeFacts(genotype);
-        if (pedigree) { // a ring in the pedigree leaves the lines empty
-            column.purdy = purdyIn(*pedigree, view, genotype);
-        }
-        addScores(column);
-        addTraits(view, column);
-        addSeason(column);
-        comparison.columns.push_back(std::move(column));
-    }
+    comparison.columns = std::move(columns);
     for (const Trait& trait : view.traits()) {
         const bool any = std::any_of(
             comparison.columns.begin(), comparison.columns.end(), [&trait](const auto& column) {
@@ -322,24 +346,38 @@ Result<Comparison> compare(const OrchardView& view, const Store& store,
     return comparison;
 }
 
+Result<Comparison> compare(const OrchardView& view, const Store& store,
+                           const std::vector<Index>& genotypes) {
+    std::vector<ComparedGenotype> columns;
+    for (const Index genotype : genotypes) {
+        auto column = compared(view, store, genotype);
+        if (!column) {
+            return column.problem();
+        }
+        columns.push_back(std::move(*column));
+    }
+    return sideBySide(view, std::move(columns));
+}
+
 std::vector<NearBenchmark> benchmarksNear(const OrchardView& view, Index genotype) {
     const GenotypeEntry& own = view.genotypes()[genotype];
-    const auto week = view.genotypeFacts(genotype).harvestWeek;
+    const auto day = view.genotypeFacts(genotype).usualRipeDay;
     std::vector<NearBenchmark> near;
     for (Index i = 0; i < view.genotypes().size(); ++i) {
         const GenotypeEntry& other = view.genotypes()[i];
         if (i == genotype || other.erased || !other.benchmark || other.species != own.species) {
             continue;
         }
-        const auto otherWeek = view.genotypeFacts(i).harvestWeek;
+        const auto otherDay = view.genotypeFacts(i).usualRipeDay;
         NearBenchmark one{i, std::nullopt};
-        if (week && otherWeek) {
-            one.weeksApart = weeksApart(*week, *otherWeek);
+        if (day && otherDay) {
+            one.daysLater = daysFrom(*day, *otherDay);
         }
         near.push_back(one);
     }
     std::stable_sort(near.begin(), near.end(), [](const auto& a, const auto& b) {
-        return a.weeksApart.value_or(kUnknownLast) < b.weeksApart.value_or(kUnknownLast);
+        return std::abs(a.daysLater.value_or(kUnknownLast)) <
+               std::abs(b.daysLater.value_or(kUnknownLast));
     });
     return near;
 }

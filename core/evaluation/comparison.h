@@ -21,6 +21,8 @@ struct ComparedScore {
     bool unclear = false;
     Sight sight = Sight::unknown;
     Ripeness ripeness = Ripeness::unknown;
+    std::optional<int> daysOff; ///< the tree; nothing when not known
+    StoragePath storage = StoragePath::unknown;
     std::string words;
 };
 
@@ -83,14 +85,16 @@ struct ComparedWindow {
 
 /// When a genotype was first seen ripe, over its crop years.
 struct ComparedSeason {
-    std::optional<int> usualWeek;        ///< ISO week number of the median first ripe day
-    std::vector<ComparedWindow> windows; ///< one for each of `years`
-    std::optional<int> usualFirst;       ///< day of the crop year: median of the first ripe days
+    std::vector<ComparedWindow> windows; ///< one for each crop year walked, oldest first
+    std::optional<int> usualFirst;       ///< median of the first ripe days (usual_ripening.h)
     std::optional<int> usualLast;        ///< median of the last days it was good
-    std::vector<LifeYear> years;         ///< with their windows
-    std::optional<int> earliestDay;      ///< day of the crop year, 1 = 1 January of it
-    std::optional<int> latestDay;
-    std::optional<double> usualLength; ///< days from first ripe to over, mean of years that tell
+};
+
+/// How the fruit keeps, as far as lots were tasted more than kFairDays off the tree.
+struct ComparedKeeping {
+    std::optional<ComparedTrait> liking; ///< of kept fruit, as eaten
+    std::optional<int> longestDays;      ///< of any lot that was scored
+    StoragePath longestPath = StoragePath::unknown;
 };
 
 /// One column of Compare.
@@ -102,6 +106,7 @@ struct ComparedGenotype {
     std::vector<ComparedScore> scores; ///< by date
     std::vector<ComparedTrait> traits; ///< by the order of the dictionary
     ComparedSeason season;
+    ComparedKeeping keeping;
     GenotypeFacts facts;
     /// Mean of the fair scores and of all; nothing without any.
     std::optional<ComparedTrait> fairLiking;
@@ -119,16 +124,26 @@ struct Comparison {
 
 Result<Comparison> compare(const OrchardView& view, const Store& store,
                            const std::vector<Index>& genotypes);
+/// One column of it.
+Result<ComparedGenotype> compared(const OrchardView& view, const Store& store, Index genotype);
+/// The columns, with the traits any of them has a value for.
+Comparison sideBySide(const OrchardView& view, std::vector<ComparedGenotype> columns);
 
-/// Benchmarks of the same species by how near their usual harvest week is; those within two weeks
-/// come first, those of unknown season last. Not the genotype itself.
+/// A benchmark of the same species, and by how many days its usual first ripe day is later than
+/// the genotype's (negative: earlier).
 struct NearBenchmark {
     Index genotype = 0;
-    std::optional<int> weeksApart; ///< nothing when either season is unknown
+    std::optional<int> daysLater; ///< nothing when either season is unknown
+
+    /// They ripen within the same two weeks: fourteen days or less lie between them.
+    [[nodiscard]] bool isWithinFortnight() const {
+        return daysLater && *daysLater >= -14 && *daysLater <= 14;
+    }
 };
+/// The nearest first, those of unknown season last; not the genotype itself.
 std::vector<NearBenchmark> benchmarksNear(const OrchardView& view, Index genotype);
 
-/// The Purdy line of a genotype, three generations back.
-Result<std::string> purdyLine(const OrchardView& view, Index genotype);
+/// The Purdy line of a genotype, three generations back; empty when they hold a ring.
+std::string purdyLine(const OrchardView& view, Index genotype);
 
 } // namespace pipwright

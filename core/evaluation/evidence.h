@@ -12,7 +12,7 @@ struct PlantFacts {
     std::optional<Date> lastVisited;   ///< day of the newest observation or pick
     std::optional<int> worstScab;      ///< highest state seen, 0 to 5
     std::optional<int> firstFruitYear; ///< crop year
-    std::optional<int> harvestWeek;    ///< ISO week number of the usual first ripe day
+    std::optional<int> usualRipeDay; ///< usual first ripe day, of the crop year (usual_ripening.h)
     int notes = 0;
     int photos = 0;
 
@@ -29,7 +29,7 @@ struct GenotypeFacts {
     int tasters = 0;
     int cropYears = 0;                 ///< crop years it was tasted in
     std::optional<int> firstFruitYear; ///< of any of its plants
-    std::optional<int> harvestWeek;    ///< of all its plants, and sightings told of the genotype
+    std::optional<int> usualRipeDay;   ///< of all its plants, and sightings told of the genotype
     int openWishes = 0;                ///< graft wishes not yet done
 
     bool operator==(const GenotypeFacts&) const = default;

@@ -1,8 +1,8 @@
 #include "core/evaluation/evidence_builder.h"
 
 #include "core/evaluation/fairness.h"
+#include "core/evaluation/usual_ripening.h"
 #include "core/orchard/dictionary.h"
-#include "core/season/iso_week.h"
 
 #include <algorithm>
 
@@ -172,27 +172,21 @@ void EvidenceBuilder::take(const GraftWish& wish) {
     }
 }
 
-std::optional<int> EvidenceBuilder::usualWeek(const std::unordered_map<int, Date>& firstRipe) {
-    if (firstRipe.empty()) {
-        return std::nullopt;
-    }
-    // The median over crop years of days after 1 January of the crop year, so that southern
-    // seasons, which run past New Year, stay in order.
+std::optional<int> EvidenceBuilder::usualRipeDay(const std::unordered_map<int, Date>& firstRipe) {
     std::vector<int> days;
-    int newest = 0;
     for (const auto& [year, day] : firstRipe) {
-        days.push_back(daysBetween(*Date::of(year, 1, 1), day));
-        newest = std::max(newest, year);
+        if (const auto one = dayOfCropYear(year, day)) {
+            days.push_back(*one);
+        }
     }
-    std::sort(days.begin(), days.end());
-    return isoWeekOf(Date::of(newest, 1, 1)->plusDays(days[days.size() / 2])).week;
+    return medianDay(std::move(days));
 }
 
 std::unordered_map<Index, PlantFacts> EvidenceBuilder::plantFacts() const {
     std::unordered_map<Index, PlantFacts> facts;
     for (const auto& [plant, seen] : m_seen) {
         facts[plant] = seen.facts;
-        facts[plant].harvestWeek = usualWeek(seen.firstRipe);
+        facts[plant].usualRipeDay = usualRipeDay(seen.firstRipe);
     }
     return facts;
 }
@@ -203,7 +197,7 @@ std::unordered_map<Index, GenotypeFacts> EvidenceBuilder::genotypeFacts() const 
         GenotypeFacts& one = facts[genotype];
         one = tasted.facts;
         one.tasters = static_cast<int>(tasted.tasters.size());
-        one.harvestWeek = usualWeek(tasted.firstRipe);
+        one.usualRipeDay = usualRipeDay(tasted.firstRipe);
         std::set<int> years;
         double sum = 0;
         for (const Index at : tasted.lots) {

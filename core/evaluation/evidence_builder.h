@@ -47,7 +47,7 @@ class EvidenceBuilder {
 
     void sight(Index plant, const Observation& observation);
     static void ripe(std::unordered_map<int, Date>& firstRipe, int cropYear, Date day);
-    static std::optional<int> usualWeek(const std::unordered_map<int, Date>& firstRipe);
+    static std::optional<int> usualRipeDay(const std::unordered_map<int, Date>& firstRipe);
 
     const OrchardView& m_view;
     std::unordered_map<Uuid, Date> m_tastings;

@@ -6,8 +6,6 @@ namespace pipwright {
 
 namespace {
 
-constexpr int kFairDays = 7;
-
 bool isUnknown(Unfairness reason) {
     return reason == Unfairness::originUnknown || reason == Unfairness::ripenessUnknown;
 }

@@ -30,6 +30,9 @@ struct Fairness {
     [[nodiscard]] bool fair() const { return reasons.empty(); }
 };
 
+/// So many days off the tree a lot still speaks for fresh fruit.
+inline constexpr int kFairDays = 7;
+
 /// Fair is: picked ripe or shaken, sound, no opaque bag, eaten in its prime (early to late), at
 /// most seven days off the tree (regional apple trial protocol NE-183, 1998: taste within 7 days of
 /// picking), and not the tree's first crop. What is unknown is no fair test, but only unclear.

@@ -42,6 +42,19 @@ class TastedOrchard : public SmallOrchard {
         apply(biteOf(tree, condition, {taster.id, liking, Verdict::unknown, words}, on(*date)));
     }
 
+    /// A bite of fruit that lay in the cellar for so many days.
+    void keptBite(const EditedTree& tree, double liking, const char* day, int days) {
+        const auto date = Date::fromIso(day);
+        LotCondition condition;
+        condition.taken = date->plusDays(-days);
+        condition.origin = Origin::pickedRipe;
+        condition.soundness = Soundness::sound;
+        condition.ripeness = Ripeness::prime;
+        condition.storage = StoragePath::cellar;
+        condition.daysInCellar = days;
+        apply(biteOf(tree, condition, {taster.id, liking, Verdict::unknown, {}}, on(*date)));
+    }
+
     void measure(const EditedTree& tree, const char* trait, double value, const char* day) {
         Observation what;
         what.trait = shippedTraitId(trait);

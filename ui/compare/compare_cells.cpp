@@ -1,18 +1,21 @@
 #include "ui/compare/compare_cells.h"
 
+#include "core/evaluation/usual_ripening.h"
 #include "core/season/iso_week.h"
+#include "ui/compare/compare_marks.h"
 #include "ui/compare/compare_words.h"
+#include "ui/compare/score_stack.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/score_mark.h"
 
 #include <QApplication>
+#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QStyle>
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace pipwright::ui {
 
@@ -21,31 +24,12 @@ namespace {
 constexpr double kAcross = 10; ///< air at the left and right of a cell
 constexpr double kDown = 5;
 constexpr int kClose = 20; ///< side of the button that takes a column out
-constexpr double kDot = 3.5;
+constexpr double kDot = kScoreDot;
 constexpr double kLowestLiking = 1;
 constexpr double kHighestLiking = 9;
-constexpr double kYearLine = 3; ///< height of one thin crop year
+constexpr double kYearLine = 4; ///< height of one thin crop year
 constexpr int kDaysOfAWeek = 7;
 constexpr int kWrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
-
-/// Told apart in grey too: blind round, sighted on its corner, unknown square.
-void drawScore(QPainter& painter, const QPointF& at, Sight sight) {
-    switch (sight) {
-    case Sight::blind:
-        painter.drawEllipse(at, kDot, kDot);
-        break;
-    case Sight::sighted: {
-        const double r = kDot + 0.8;
-        painter.drawPolygon(QPolygonF{at + QPointF(0, -r), at + QPointF(r, 0), at + QPointF(0, r),
-                                      at + QPointF(-r, 0)});
-        break;
-    }
-    case Sight::unknown:
-        painter.drawRect(
-            QRectF(at.x() - kDot + 0.5, at.y() - kDot + 0.5, 2 * kDot - 1, 2 * kDot - 1));
-        break;
-    }
-}
 
 double textHeight(const QFont& font, const QString& words, double width) {
     return words.isEmpty()
@@ -87,6 +71,8 @@ double CompareCells::drawingHeight(const QModelIndex& index) const {
         return 44 + kYearLine * m_model.mostYears();
     case CompareKind::liking:
         return 62;
+    case CompareKind::keeping:
+        return m_model.longestDays() > 0 ? 66 : 0;
     case CompareKind::trait:
         return row.drawn ? 14 : 0;
     default:
@@ -168,6 +154,8 @@ void CompareCells::paint(QPainter* painter, const QStyleOptionViewItem& option,
         drawWindow(*painter, parts.drawing, index.column(), theme);
     } else if (row.kind == CompareKind::liking) {
         drawLiking(*painter, parts.drawing, index.column(), theme);
+    } else if (row.kind == CompareKind::keeping && m_model.longestDays() > 0) {
+        drawKeeping(*painter, parts.drawing, index.column(), theme);
     } else if (row.kind == CompareKind::trait && row.drawn) {
         drawTrait(*painter, parts.drawing, index, theme);
     }
@@ -207,10 +195,6 @@ void CompareCells::drawPhotos(QPainter& painter, const QRectF& area, int column)
 }
 
 void CompareCells::drawWeeks(QPainter& painter, const QRectF& area, const Theme& theme) const {
-    const auto newYear = Date::of(m_model.calendarYear(), 1, 1);
-    if (!newYear) {
-        return;
-    }
     const double days = m_model.lastDay() - m_model.firstDay();
     const double perDay = area.width() / days;
     painter.setFont(theme.smallFont());
@@ -220,7 +204,7 @@ void CompareCells::drawWeeks(QPainter& painter, const QRectF& area, const Theme&
     painter.drawLine(QPointF(area.left(), base), QPointF(area.right(), base));
     double free = area.left();
     for (int day = m_model.firstDay(); day <= m_model.lastDay(); ++day) {
-        const Date date = newYear->plusDays(day - 1);
+        const Date date = dateInCalendar(day, m_model.calendarYear());
         const double x = area.left() + (day - m_model.firstDay()) * perDay;
         if (firstDay(isoWeekOf(date)) != date) {
             continue;
@@ -250,20 +234,17 @@ void CompareCells::drawWindow(QPainter& painter, const QRectF& area, int column,
                           area.right());
     };
     double y = area.top() + 3;
-    const QColor leaf = withContrast(theme.leaf, theme.surface, 3.0);
     for (const ComparedWindow& window : season.windows) {
         if (window.firstRipe) {
             const int last = window.over.value_or(window.lastRipe.value_or(*window.firstRipe) + 1);
-            painter.setPen(QPen(leaf, 1.2, window.over ? Qt::SolidLine : Qt::DotLine));
-            painter.drawLine(QPointF(place(*window.firstRipe), y), QPointF(place(last), y));
+            drawYear(painter, place(*window.firstRipe), place(last), y, window.over.has_value(),
+                     theme);
         }
         y += kYearLine;
     }
     const double left = place(*season.usualFirst);
     const double right = place(season.usualLast.value_or(*season.usualFirst) + 1);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(leaf);
-    painter.drawRoundedRect(QRectF(left, y + 2, std::max(3.0, right - left), 8), 2, 2);
+    drawUsual(painter, QRectF(left, y + 2, right - left, 8), theme);
 }
 
 void CompareCells::drawLiking(QPainter& painter, const QRectF& area, int column,
@@ -290,33 +271,55 @@ void CompareCells::drawLiking(QPainter& painter, const QRectF& area, int column,
     }
     painter.setPen(QPen(theme.secondInk, 1));
     painter.drawLine(QPointF(room.left(), base), QPointF(room.right(), base));
-    std::map<double, int> stacked;
-    for (const ComparedScore& score : shown.scores) {
-        ++stacked[score.liking];
-    }
-    int highest = 1;
-    for (const auto& [liking, count] : stacked) {
-        highest = std::max(highest, count);
-    }
     // Equal scores stand on one another, closer the more there are.
-    const double step = std::min(2 * kDot + 1, (base - area.top() - 2 * kDot) / highest);
-    const QColor fair = withContrast(theme.leaf, theme.surface, 3.0);
-    const QColor unfair = withContrast(theme.secondInk, theme.surface, 3.0);
-    stacked.clear();
-    for (const ComparedScore& score : shown.scores) {
-        const int level = stacked[score.liking]++;
-        painter.setPen(QPen(score.fair ? fair : unfair, 1.2));
-        painter.setBrush(score.fair ? QBrush(fair) : QBrush(theme.surface));
-        drawScore(painter, {place(score.liking), base - kDot - 1 - level * step}, score.sight);
+    const ScoreStack stack(shown.scores);
+    const double step = std::min(2 * kDot + 1, (base - area.top() - 2 * kDot) / stack.highest);
+    for (std::size_t i = 0; i < shown.scores.size(); ++i) {
+        const ComparedScore& score = shown.scores[i];
+        drawScore(painter, {place(score.liking), base - kDot - 1 - stack.levels[i] * step},
+                  score.sight, score.fair, theme);
     }
     if (shown.fairLiking) {
         const ComparedTrait& mean = *shown.fairLiking;
         const double error = mean.standardError.value_or(0);
-        painter.setPen(QPen(withContrast(theme.russet, theme.surface, 3.0), 2.5));
-        const double left = place(std::max(kLowestLiking, mean.mean - error));
-        const double right = place(std::min(kHighestLiking, mean.mean + error));
-        painter.drawLine(QPointF(left, base + 1), QPointF(right, base + 1));
-        painter.drawLine(QPointF(place(mean.mean), base - 3), QPointF(place(mean.mean), base + 2));
+        drawMean(painter, place(std::max(kLowestLiking, mean.mean - error)), place(mean.mean),
+                 place(std::min(kHighestLiking, mean.mean + error)), base, theme);
+    }
+}
+
+void CompareCells::drawKeeping(QPainter& painter, const QRectF& area, int column,
+                               const Theme& theme) const {
+    painter.setFont(theme.smallFont());
+    const QFontMetricsF metrics(theme.smallFont());
+    const double base = area.bottom() - metrics.height() - 4;
+    const double names = metrics.horizontalAdvance(QLatin1Char('9')) + 6;
+    const QRectF room(QPointF(area.left() + names, area.top() + 4),
+                      QPointF(area.right() - kDot - 1, base - 4));
+    const double longest = m_model.longestDays();
+    const auto across = [&](double days) { return room.left() + days / longest * room.width(); };
+    const auto up = [&room](double liking) {
+        return room.bottom() -
+               (liking - kLowestLiking) / (kHighestLiking - kLowestLiking) * room.height();
+    };
+    for (const double mark : {kLowestLiking, 5.0, kHighestLiking}) {
+        painter.setPen(QPen(theme.line, 1));
+        painter.drawLine(QPointF(room.left(), up(mark)), QPointF(area.right(), up(mark)));
+        painter.setPen(theme.secondInk);
+        painter.drawText(QPointF(area.left(), up(mark) + metrics.capHeight() / 2),
+                         QString::number(mark));
+    }
+    painter.setPen(QPen(theme.secondInk, 1));
+    painter.drawLine(QPointF(room.left() - 3, base), QPointF(area.right(), base));
+    const QString end = QCoreApplication::translate("pipwright::ui::CompareCells", "%1 d", "days")
+                            .arg(m_model.longestDays());
+    const double foot = area.bottom() - metrics.descent();
+    painter.drawText(QPointF(room.left() - 2, foot), QStringLiteral("0"));
+    painter.drawText(QPointF(area.right() - metrics.horizontalAdvance(end), foot), end);
+    for (const ComparedScore& score : m_model.compared(column).scores) {
+        if (score.daysOff && *score.daysOff <= m_model.longestDays()) {
+            drawScore(painter, {across(*score.daysOff), up(score.liking)}, score.sight, score.fair,
+                      theme);
+        }
     }
 }
 

@@ -44,6 +44,7 @@ class CompareCells : public QStyledItemDelegate {
     void drawWindow(QPainter& painter, const QRectF& area, int column, const Theme& theme) const;
     void drawWeeks(QPainter& painter, const QRectF& area, const Theme& theme) const;
     void drawLiking(QPainter& painter, const QRectF& area, int column, const Theme& theme) const;
+    void drawKeeping(QPainter& painter, const QRectF& area, int column, const Theme& theme) const;
     void drawTrait(QPainter& painter, const QRectF& area, const QModelIndex& index,
                    const Theme& theme) const;
 

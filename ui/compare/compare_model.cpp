@@ -1,5 +1,6 @@
 #include "ui/compare/compare_model.h"
 
+#include "core/orchard/dictionary.h"
 #include "ui/compare/compare_words.h"
 
 #include <algorithm>
@@ -15,10 +16,12 @@ constexpr int kDaysOfAWeek = 7;
 
 } // namespace
 
-void CompareModel::setComparison(OrchardView::Pointer view, Comparison comparison) {
+void CompareModel::setComparison(OrchardView::Pointer view, Comparison comparison,
+                                 int calendarYear) {
     beginResetModel();
     m_view = std::move(view);
     m_comparison = std::move(comparison);
+    m_calendarYear = calendarYear;
     m_rows.clear();
     m_cells.clear();
     m_photos.assign(m_comparison.columns.size(), {});
@@ -37,8 +40,10 @@ void CompareModel::setComparison(OrchardView::Pointer view, Comparison compariso
         }
         addWords(CompareKind::words, tr("pedigree"),
                  [&shown](const auto& column) { return pedigreeWords(shown, column); });
-        addWords(CompareKind::window, tr("harvest window"), windowWords);
+        addWords(CompareKind::window, tr("harvest window, ISO weeks of %1").arg(calendarYear),
+                 [calendarYear](const auto& column) { return windowWords(column, calendarYear); });
         addLiking();
+        addKeeping();
         addWords(CompareKind::words, tr("rests on"), evidenceWords);
         addWords(CompareKind::words, tr("said of it"), saidWords);
         addTraits();
@@ -92,9 +97,28 @@ void CompareModel::addLiking() {
     add({CompareKind::liking, tr("liking as eaten, 1 to 9")}, std::move(cells));
 }
 
+void CompareModel::addKeeping() {
+    const TraitId daysGood = shippedTraitId(trait_key::kDaysGood);
+    const auto& first = m_comparison.columns.front();
+    const ComparedTrait* firstOf = traitOf(first, daysGood);
+    const QString reference = QString::fromStdString(m_view->genotypes()[first.genotype].called());
+    std::vector<CompareCell> cells;
+    for (const ComparedGenotype& column : m_comparison.columns) {
+        CompareCell cell{keepingWords(column), {}};
+        const ComparedTrait* one = traitOf(column, daysGood);
+        if (one != nullptr && firstOf != nullptr && one != firstOf) {
+            cell.difference =
+                differenceWords(differenceOf(*one, *firstOf, 0), QStringLiteral("d"), reference);
+        }
+        cells.push_back(std::move(cell));
+    }
+    add({CompareKind::keeping, tr("keeping: liking by days off the tree")}, std::move(cells));
+}
+
 void CompareModel::addTraits() {
     // Topics in the order in which the dictionary first names them.
     std::vector<std::string> topics;
+    std::erase(m_comparison.traits, shippedTraitId(trait_key::kDaysGood)); // told as keeping
     for (const TraitId id : m_comparison.traits) {
         const Trait* trait = m_view->trait(id);
         if (trait != nullptr &&
@@ -151,15 +175,17 @@ void CompareModel::addTrait(const Trait& trait) {
 void CompareModel::measureDays() {
     m_firstDay = std::numeric_limits<int>::max();
     m_lastDay = std::numeric_limits<int>::min();
-    m_calendarYear = 0;
     m_mostYears = 0;
+    m_longestDays = 0;
     for (const ComparedGenotype& column : m_comparison.columns) {
+        if (column.keeping.longestDays.value_or(0) > kFairDays) {
+            m_longestDays = std::max(m_longestDays, *column.keeping.longestDays);
+        }
         m_mostYears = std::max(m_mostYears, static_cast<int>(column.season.windows.size()));
         for (const ComparedWindow& window : column.season.windows) {
             if (!window.firstRipe) {
                 continue;
             }
-            m_calendarYear = std::max(m_calendarYear, window.cropYear);
             m_firstDay = std::min(m_firstDay, *window.firstRipe);
             m_lastDay = std::max(m_lastDay,
                                  window.over.value_or(window.lastRipe.value_or(*window.firstRipe)));
@@ -191,6 +217,9 @@ QVariant CompareModel::data(const QModelIndex& index, int role) const {
                                                                          : QVariant();
     }
     const CompareCell& one = cell(index.row(), index.column());
+    if (role == Qt::ToolTipRole && shown.kind == CompareKind::window) {
+        return windowYearWords(compared(index.column()));
+    }
     if (role == Qt::DisplayRole || role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
         return one.difference.isEmpty() ? one.words
                                         : one.words + QLatin1Char('\n') + one.difference;

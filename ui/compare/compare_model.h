@@ -12,7 +12,7 @@
 namespace pipwright::ui {
 
 /// What a row of Compare shows.
-enum class CompareKind { section, head, photos, words, window, liking, trait };
+enum class CompareKind { section, head, photos, words, window, liking, keeping, trait };
 
 struct CompareRow {
     CompareKind kind = CompareKind::words;
@@ -35,7 +35,8 @@ class CompareModel : public QAbstractTableModel {
   public:
     using QAbstractTableModel::QAbstractTableModel;
 
-    void setComparison(OrchardView::Pointer view, Comparison comparison);
+    /// `calendarYear` names the weeks and days of usual windows: the year worked in.
+    void setComparison(OrchardView::Pointer view, Comparison comparison, int calendarYear);
     void setPhotos(int column, std::vector<QImage> photos);
 
     [[nodiscard]] const CompareRow& row(int row) const {
@@ -53,8 +54,10 @@ class CompareModel : public QAbstractTableModel {
     /// The common axis of the windows: days of the crop year, whole weeks.
     [[nodiscard]] int firstDay() const { return m_firstDay; }
     [[nodiscard]] int lastDay() const { return m_lastDay; }
-    /// The crop year whose calendar names the weeks of the axis: the newest walked.
+    /// The year whose calendar names the weeks of the axis.
     [[nodiscard]] int calendarYear() const { return m_calendarYear; }
+    /// The common axis of keeping: days off the tree; 0 without any kept fruit.
+    [[nodiscard]] int longestDays() const { return m_longestDays; }
     /// Crop years walked of the tree walked longest.
     [[nodiscard]] int mostYears() const { return m_mostYears; }
     [[nodiscard]] std::vector<Index> genotypes() const;
@@ -72,6 +75,7 @@ class CompareModel : public QAbstractTableModel {
     void addWords(CompareKind kind, const QString& title, Words words);
     void addSection(const QString& title);
     void addLiking();
+    void addKeeping();
     void addTraits();
     void addTrait(const Trait& trait);
     void measureDays();
@@ -84,6 +88,7 @@ class CompareModel : public QAbstractTableModel {
     int m_firstDay = 0;
     int m_lastDay = 0;
     int m_calendarYear = 0;
+    int m_longestDays = 0;
     int m_mostYears = 0;
 };
 

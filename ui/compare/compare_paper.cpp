@@ -1,5 +1,7 @@
 #include "ui/compare/compare_paper.h"
 
+#include "ui/compare/compare_words.h"
+#include "ui/compare/paper_drawings.h"
 #include "ui/print/print_words.h"
 
 #include <QCoreApplication>
@@ -48,15 +50,22 @@ PrintedTable comparedOnPaper(const CompareModel& model, Date today, const QStrin
             }
             printed.cells.push_back(words.toStdString());
         }
+        printed.drawingHeight = drawingHeightOnPaper(model, row);
+        printed.drawing = [&model, row](std::size_t column, const PaperBox& box) {
+            return drawnOnPaper(model, row, static_cast<int>(column) - 1, box);
+        };
         if (shown.kind != CompareKind::photos) {
             table.rows.push_back(std::move(printed));
         }
     }
     table.notes.push_back(
-        Words::tr("▲ ▼: the mean differs from that of the first tree by more than two standard "
-                  "errors of the difference (three values or more on both sides), as eaten, not "
-                  "yet adjusted for taster and condition. ± is one standard error.")
+        Words::tr("Window: a line is one crop year, the oldest on top, broken when its end was not "
+                  "seen; the bar is the usual window. Scores: filled fair, open not fair or "
+                  "unclear; round blind, on its corner sighted, square not known; below them the "
+                  "mean of the fair scores with its standard error. Traits: the mean, from its "
+                  "lowest to its highest value.")
             .toStdString());
+    table.notes.push_back(legendWords().toStdString());
     return table;
 }
 

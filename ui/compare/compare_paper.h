@@ -5,8 +5,8 @@
 
 namespace pipwright::ui {
 
-/// The comparison as a table for paper: what is compared down, the trees across, the same words as
-/// on screen, with what the marks mean below.
+/// The comparison as a table for paper: what is compared down, the trees across, the same words and
+/// drawings as on screen, with what the marks mean below. The model must outlive the table.
 PrintedTable comparedOnPaper(const CompareModel& model, Date today, const QString& bookName);
 
 } // namespace pipwright::ui

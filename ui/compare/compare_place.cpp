@@ -2,11 +2,12 @@
 
 #include "ui/book/open_book.h"
 #include "ui/compare/compare_cells.h"
+#include "ui/compare/compare_legend.h"
 #include "ui/compare/compare_model.h"
 #include "ui/compare/compare_paper.h"
 #include "ui/compare/compare_photos.h"
+#include "ui/compare/compare_reader.h"
 #include "ui/compare/compare_table.h"
-#include "ui/compare/compare_words.h"
 #include "ui/print/paper_font.h"
 #include "ui/print/paper_panel.h"
 #include "ui/widgets/empty_place.h"
@@ -19,6 +20,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTimer>
@@ -53,10 +55,11 @@ ComparePlace::ComparePlace(OpenBook& book, QWidget* parent)
       m_empty(new EmptyPlace(IconName::compare, tr("Nothing to compare yet"),
                              tr("Select a tree on the map, or press C on two to eight trees, and "
                                 "they stand here side by side."))),
-      m_what(new FlowText({}, FlowText::Weight::second)),
-      m_legend(new FlowText(legendWords(), FlowText::Weight::small)), m_notice(new NoticeBar),
+      m_what(new FlowText({}, FlowText::Weight::second)), m_legend(new CompareLegend),
+      m_notice(new NoticeBar),
       m_print(new QPushButton(icon(IconName::print), tr("&Print or save PDF"))),
-      m_offerRow(new QWidget), m_paper(new PaperPanel), m_soon(new QTimer(this)) {
+      m_near{new QWidget, new QLabel}, m_far{new QWidget, new QLabel},
+      m_reader(new CompareReader(book, this)), m_paper(new PaperPanel), m_soon(new QTimer(this)) {
     build();
     m_soon->setSingleShot(true);
     m_soon->setInterval(kSettleMilliseconds);
@@ -68,6 +71,10 @@ ComparePlace::ComparePlace(OpenBook& book, QWidget* parent)
             want();
         }
     });
+    connect(&book, &OpenBook::todayChanged, this, &ComparePlace::want);
+    connect(m_reader, &CompareReader::ready, this, &ComparePlace::takeUp);
+    connect(m_reader, &CompareReader::failed, m_notice,
+            [this](const Problem& problem) { m_notice->tell(problem); });
     connect(m_table, &CompareTable::orderWanted, this, &ComparePlace::takeOrder);
     connect(m_table, &CompareTable::treeWanted, this, [this](Index genotype) {
         if (isProposal()) { // the proposal is kept: else it would follow the tree gone to
@@ -99,9 +106,11 @@ void ComparePlace::build() {
 QWidget* ComparePlace::buildTablePage() {
     const Theme& theme = currentTheme();
     m_print->setToolTip(tr("Ctrl+P"));
-    m_offerRow->setAccessibleName(tr("Add a benchmark of its weeks"));
-    auto* offers = new FlowLayout(m_offerRow);
-    offers->setContentsMargins(0, 0, 0, 0);
+    for (const OfferLine& offers : {m_near, m_far}) {
+        auto* line = new FlowLayout(offers.line);
+        line->setContentsMargins(0, 0, 0, 0);
+        line->addWidget(offers.words);
+    }
     auto* head = new QHBoxLayout;
     head->setSpacing(theme.space);
     head->addWidget(m_what, 1);
@@ -111,7 +120,8 @@ QWidget* ComparePlace::buildTablePage() {
     column->setContentsMargins(theme.margin, theme.space, theme.margin, theme.space);
     column->setSpacing(theme.space);
     column->addLayout(head);
-    column->addWidget(m_offerRow);
+    column->addWidget(m_near.line);
+    column->addWidget(m_far.line);
     column->addWidget(m_table, 1);
     column->addWidget(m_legend);
     return page;
@@ -141,9 +151,12 @@ std::vector<Index> ComparePlace::proposed() const {
         return {};
     }
     std::vector<Index> shown = {*tree};
-    for (const NearBenchmark& near : benchmarksNear(*m_book.view(), *tree)) {
-        if (shown.size() < kProposed) {
-            shown.push_back(near.genotype);
+    // What ripens with it; when nothing does, or nobody knows, whatever comes nearest.
+    const auto near = benchmarksNear(*m_book.view(), *tree);
+    const bool anyNear = !near.empty() && near.front().isWithinFortnight();
+    for (const NearBenchmark& one : near) {
+        if (shown.size() < kProposed && (!anyNear || one.isWithinFortnight())) {
+            shown.push_back(one.genotype);
         }
     }
     return shown;
@@ -172,32 +185,27 @@ void ComparePlace::want() {
     }
 }
 
+bool ComparePlace::isSettled() const {
+    return !m_stale && !m_reader->isReading();
+}
+
 void ComparePlace::read() {
     m_soon->stop();
     m_stale = false;
-    const std::vector<Index> wanted = shown();
-    auto comparison = compare(*m_book.view(), m_book.store(), wanted);
-    if (!comparison) {
-        m_notice->tell(comparison.problem());
-        return;
-    }
+    m_reader->ask(shown());
+}
+
+void ComparePlace::takeUp(const Comparison& comparison) {
     m_notice->close();
     const QPersistentModelIndex before = m_table->currentIndex();
     const int row = before.row();
     const int columnBefore = before.column();
-    m_model->setComparison(m_book.view(), std::move(*comparison));
-    if (wanted.empty()) {
+    m_model->setComparison(m_book.view(), comparison, m_book.today().year());
+    if (comparison.columns.empty()) {
         m_pages->setCurrentIndex(0);
         return;
     }
-    m_what->setText(isProposal()
-                        ? tr("%1 beside the benchmarks nearest to its weeks. C on a tree lays it "
-                             "beside; Delete takes a column out.")
-                              .arg(calledOf(*m_book.view(), wanted.front()))
-                        : tr("%n tree(s) laid side by side. C on a tree adds it; Delete takes a "
-                             "column out; Ctrl with an arrow moves it; Enter goes to the "
-                             "tree.",
-                             nullptr, static_cast<int>(wanted.size())));
+    m_what->setText(whatIsShown());
     offerBenchmarks();
     m_table->fit();
     const int column = std::clamp(columnBefore, 0, m_model->columnCount() - 1);
@@ -210,44 +218,79 @@ void ComparePlace::read() {
     }
 }
 
-void ComparePlace::offerBenchmarks() {
-    for (QToolButton* button : m_offers) {
-        m_offerRow->layout()->removeWidget(button);
+QString ComparePlace::whatIsShown() const {
+    const std::vector<Index> shown = m_model->genotypes();
+    if (!isProposal()) {
+        return tr("%n tree(s) laid side by side. C on a tree adds it; Delete takes a column out; "
+                  "Ctrl with an arrow moves it; Enter goes to the tree.",
+                  nullptr, static_cast<int>(shown.size()));
+    }
+    const QString name = calledOf(*m_book.view(), shown.front());
+    const auto near = benchmarksNear(*m_book.view(), shown.front());
+    const bool anyNear = !near.empty() && near.front().isWithinFortnight();
+    const QString beside =
+        anyNear ? tr("%1 beside the benchmarks that ripen within two weeks of it.").arg(name)
+        : near.empty()
+            ? tr("%1 alone: the book has no benchmark of its species.").arg(name)
+            : tr("%1: no benchmark is known to ripen within two weeks of it; others stand beside.")
+                  .arg(name);
+    return beside + QLatin1Char(' ') + tr("C on a tree lays it beside; Delete takes a column out.");
+}
+
+void ComparePlace::clear(OfferLine& line) {
+    for (QToolButton* button : line.buttons) {
+        line.line->layout()->removeWidget(button);
         button->hide();
         button->deleteLater();
     }
-    m_offers.clear();
+    line.buttons.clear();
+}
+
+void ComparePlace::offer(OfferLine& line, Index genotype, const QString& when) {
+    auto* button = new QToolButton;
+    const QString name = calledOf(*m_book.view(), genotype);
+    button->setText(tr("+ %1 · %2", "benchmark, how near").arg(name, when));
+    button->setAccessibleName(tr("Add the benchmark %1, %2").arg(name, when));
+    button->setFocusPolicy(Qt::StrongFocus);
+    connect(button, &QToolButton::clicked, this, [this, genotype] {
+        std::vector<Index> order = m_model->genotypes();
+        order.push_back(genotype);
+        takeOrder(order);
+    });
+    line.line->layout()->addWidget(button);
+    line.buttons.push_back(button);
+}
+
+void ComparePlace::offerBenchmarks() {
+    clear(m_near);
+    clear(m_far);
     const std::vector<Index> now = m_model->genotypes();
-    if (now.size() < kMost) {
-        for (const NearBenchmark& near : benchmarksNear(*m_book.view(), now.front())) {
-            if (holds(now, near.genotype) || m_offers.size() >= kMostOffers) {
-                continue;
-            }
-            auto* button = new QToolButton;
-            const QString name = calledOf(*m_book.view(), near.genotype);
-            const QString when = !near.weeksApart ? tr("weeks not known")
-                                 : *near.weeksApart == 0
-                                     ? tr("same week")
-                                     : tr("%n week(s) apart", nullptr, *near.weeksApart);
-            button->setText(tr("+ %1 · %2", "benchmark, how near").arg(name, when));
-            button->setAccessibleName(tr("Add the benchmark %1, %2").arg(name, when));
-            button->setFocusPolicy(Qt::StrongFocus);
-            connect(button, &QToolButton::clicked, this, [this, genotype = near.genotype] {
-                std::vector<Index> order = m_model->genotypes();
-                order.push_back(genotype);
-                takeOrder(order);
-            });
-            m_offerRow->layout()->addWidget(button);
-            m_offers.push_back(button);
+    const QString name = calledOf(*m_book.view(), now.front());
+    m_near.words->setText(tr("Ripe within two weeks of %1:").arg(name));
+    m_far.words->setText(tr("Further off:"));
+    for (const NearBenchmark& near : benchmarksNear(*m_book.view(), now.front())) {
+        OfferLine& line = near.isWithinFortnight() ? m_near : m_far;
+        if (holds(now, near.genotype) || now.size() >= kMost ||
+            line.buttons.size() >= kMostOffers) {
+            continue;
         }
+        const QString when = !near.daysLater        ? tr("weeks not known")
+                             : *near.daysLater == 0 ? tr("same day")
+                             : *near.daysLater > 0
+                                 ? tr("%n day(s) later", nullptr, *near.daysLater)
+                                 : tr("%n day(s) earlier", nullptr, -*near.daysLater);
+        offer(line, near.genotype, when);
     }
-    m_offerRow->setVisible(!m_offers.empty());
+    m_near.line->setAccessibleName(m_near.words->text());
+    m_far.line->setAccessibleName(m_far.words->text());
+    m_near.line->setVisible(!m_near.buttons.empty());
+    m_far.line->setVisible(!m_far.buttons.empty());
 }
 
 void ComparePlace::takeOrder(const std::vector<Index>& order) {
     m_book.setLaidBeside(order);
     if (isVisible()) {
-        read(); // at once, so that the keys after it find the new columns
+        read(); // columns that were there are there at once: the keys after it find them
     }
 }
 

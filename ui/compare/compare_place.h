@@ -7,6 +7,7 @@
 #include <memory>
 #include <vector>
 
+class QLabel;
 class QStackedWidget;
 class QPushButton;
 class QTimer;
@@ -14,7 +15,9 @@ class QToolButton;
 
 namespace pipwright::ui {
 
+class CompareLegend;
 class CompareModel;
+class CompareReader;
 class CompareTable;
 class EmptyPlace;
 class FlowText;
@@ -39,8 +42,12 @@ class ComparePlace : public QWidget {
     [[nodiscard]] std::vector<Index> shown() const;
     /// What is shown was proposed, not chosen.
     [[nodiscard]] bool isProposal() const;
-    /// The benchmarks offered, nearest first, each by its button.
-    [[nodiscard]] std::vector<QToolButton*> offers() const { return m_offers; }
+    /// The benchmarks offered, each by its button: those that ripen within two weeks of the first
+    /// column, nearest first, and those further off or of unknown season.
+    [[nodiscard]] const std::vector<QToolButton*>& nearOffers() const { return m_near.buttons; }
+    [[nodiscard]] const std::vector<QToolButton*>& farOffers() const { return m_far.buttons; }
+    /// What is shown is what was last asked for.
+    [[nodiscard]] bool isSettled() const;
     void showPaper();
     void showTable();
     [[nodiscard]] bool isPaper() const;
@@ -54,12 +61,23 @@ class ComparePlace : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    /// A line of offers under its words.
+    struct OfferLine {
+        QWidget* line;
+        QLabel* words;
+        std::vector<QToolButton*> buttons{};
+    };
+
     void build();
     QWidget* buildTablePage();
     QWidget* buildPaperPage();
     void want();
     void read();
+    void takeUp(const Comparison& comparison);
+    [[nodiscard]] QString whatIsShown() const;
     void offerBenchmarks();
+    void offer(OfferLine& line, Index genotype, const QString& when);
+    static void clear(OfferLine& line);
     void readPhotos();
     void takeOrder(const std::vector<Index>& order);
     [[nodiscard]] std::vector<Index> proposed() const;
@@ -70,11 +88,12 @@ class ComparePlace : public QWidget {
     QStackedWidget* m_pages;
     EmptyPlace* m_empty;
     FlowText* m_what;
-    FlowText* m_legend;
+    CompareLegend* m_legend;
     NoticeBar* m_notice;
     QPushButton* m_print;
-    QWidget* m_offerRow;
-    std::vector<QToolButton*> m_offers;
+    OfferLine m_near;
+    OfferLine m_far;
+    CompareReader* m_reader;
     PaperPanel* m_paper;
     QTimer* m_soon;
     bool m_stale = true;

@@ -1,7 +1,7 @@
 #include "ui/compare/compare_words.h"
 
-#include "core/season/crop_season.h"
-#include "core/season/iso_week.h"
+#include "core/evaluation/usual_ripening.h"
+#include "core/orchard/dictionary.h"
 #include "ui/book/orchard_words.h"
 #include "ui/widgets/number_text.h"
 
@@ -23,13 +23,9 @@ QString text(const std::string& utf8) {
     return QString::fromStdString(utf8);
 }
 
-/// A day of the crop year on the calendar of its latest year: "14 Aug".
-QString dayOfYearWords(int cropYear, int day) {
-    const auto newYear = Date::of(cropYear, 1, 1);
-    if (!newYear) {
-        return {};
-    }
-    const Date date = newYear->plusDays(day - 1);
+/// A day of the crop year in the calendar of a year: "14 Aug".
+QString dayWords(int calendarYear, int day) {
+    const Date date = dateInCalendar(day, calendarYear);
     return Words::tr("%1 %2", "day and month")
         .arg(date.day())
         .arg(monthText(static_cast<int>(date.month())));
@@ -123,7 +119,7 @@ QString pedigreeWords(const OrchardView& view, const ComparedGenotype& column) {
     return tellsMore ? parents + QLatin1Char('\n') + purdy : parents;
 }
 
-QString windowWords(const ComparedGenotype& column) {
+QString windowWords(const ComparedGenotype& column, int calendarYear) {
     const ComparedSeason& season = column.season;
     const auto ripe = std::count_if(season.windows.begin(), season.windows.end(),
                                     [](const auto& one) { return one.firstRipe.has_value(); });
@@ -132,16 +128,35 @@ QString windowWords(const ComparedGenotype& column) {
                    ? Words::tr("never walked: a walk mark (W) at the tree starts it")
                    : Words::tr("never yet seen ripe");
     }
-    const int year = season.windows.back().cropYear;
-    const QString first = dayOfYearWords(year, *season.usualFirst);
-    const QString last = dayOfYearWords(year, season.usualLast.value_or(*season.usualFirst));
+    const QString first = dayWords(calendarYear, *season.usualFirst);
+    const QString last = dayWords(calendarYear, season.usualLast.value_or(*season.usualFirst));
     QString words = first == last ? Words::tr("ripe about %1").arg(first)
                                   : Words::tr("usually ripe %1 to %2").arg(first, last);
-    if (season.usualWeek) {
-        words += Words::tr(", from week %1").arg(*season.usualWeek);
-    }
+    words += Words::tr(", from week %1").arg(harvestWeekIn(*season.usualFirst, calendarYear));
     words += Words::tr(" (%n crop year(s))", nullptr, static_cast<int>(ripe));
     return words;
+}
+
+QString windowYearWords(const ComparedGenotype& column) {
+    QStringList lines;
+    for (const ComparedWindow& window : column.season.windows) {
+        const auto day = [&window](int one) { return dayWords(window.cropYear, one); };
+        QString seen;
+        if (!window.firstRipe) {
+            seen = window.stillGreen ? Words::tr("still green on %1").arg(day(*window.stillGreen))
+                                     : Words::tr("not seen ripe");
+        } else if (window.over) {
+            seen = Words::tr("ripe from %1, over by %2")
+                       .arg(day(*window.firstRipe), day(*window.over));
+        } else if (window.lastRipe && *window.lastRipe != *window.firstRipe) {
+            seen = Words::tr("ripe from %1 to %2, its end not seen")
+                       .arg(day(*window.firstRipe), day(*window.lastRipe));
+        } else {
+            seen = Words::tr("ripe on %1, its end not seen").arg(day(*window.firstRipe));
+        }
+        lines << Words::tr("%1: %2", "crop year, what was seen").arg(window.cropYear).arg(seen);
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 QString likingWords(const ComparedGenotype& column) {
@@ -154,6 +169,29 @@ QString likingWords(const ComparedGenotype& column) {
             .arg(meanWords(*column.anyLiking, 1, {}), groundWords(column.anyGround, false));
     }
     return Words::tr("not tasted yet");
+}
+
+QString keepingWords(const ComparedGenotype& column) {
+    QStringList lines;
+    if (const ComparedTrait* good = traitOf(column, shippedTraitId(trait_key::kDaysGood))) {
+        lines << Words::tr("stays good %1 off the tree (n = %2)")
+                     .arg(meanWords(*good, 0, Words::tr("d", "days")))
+                     .arg(good->count);
+    }
+    const ComparedKeeping& keeping = column.keeping;
+    if (keeping.liking) {
+        const QString longest = Words::tr("up to %n day(s)", nullptr, *keeping.longestDays);
+        lines << Words::tr("kept more than %1 days: %2 (%3, %4)")
+                     .arg(kFairDays)
+                     .arg(meanWords(*keeping.liking, 1, {}),
+                          Words::tr("%n score(s)", nullptr, keeping.liking->count),
+                          keeping.longestPath == StoragePath::unknown
+                              ? longest
+                              : longest + QStringLiteral(", ") + storageWord(keeping.longestPath));
+    } else if (lines.isEmpty()) {
+        lines << Words::tr("not yet tasted after more than %1 days off the tree").arg(kFairDays);
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 QString traitWords(const OrchardView& view, const ComparedTrait& compared) {
@@ -243,11 +281,10 @@ QString topicTitle(const std::string& topic) {
 
 QString legendWords() {
     return Words::tr(
-        "Filled: fair score. Open: not fair or unclear. Circle: tasted blind. Diamond: "
-        "sighted. Square: not known. ▲ ▼: the mean differs from that of the first "
-        "column by more than two standard errors of the difference (three values or "
-        "more on both sides), as eaten, not yet adjusted for taster and condition. "
-        "± is one standard error.");
+        "▲ ▼: the mean differs from that of the first column by more than two standard errors of "
+        "the difference (three values or more on both sides), as eaten, not yet adjusted for "
+        "taster and condition. ± is one standard error. Usual is the median of the crop years; "
+        "its days and weeks are those of this year's calendar.");
 }
 
 const ComparedTrait* traitOf(const ComparedGenotype& column, TraitId trait) {

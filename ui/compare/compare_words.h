@@ -12,10 +12,14 @@ namespace pipwright::ui {
 QString headWords(const OrchardView& view, const ComparedGenotype& column);
 /// Parents and the Purdy line.
 QString pedigreeWords(const OrchardView& view, const ComparedGenotype& column);
-/// "usually 14 Aug to 2 Sep, from week 33; seen ripe in 5 crop years (2019 to 2026)".
-QString windowWords(const ComparedGenotype& column);
+/// "usually ripe 14 Aug to 2 Sep, from week 33 (5 crop years)": day and week in one calendar.
+QString windowWords(const ComparedGenotype& column, int calendarYear);
+/// What was seen in each crop year, a line each.
+QString windowYearWords(const ComparedGenotype& column);
 /// "7.4 ± 0.3 (12 fair scores, 2 tasters, 3 crop years)".
 QString likingWords(const ComparedGenotype& column);
+/// "stays good 62 d ± 4 (n = 3); after more than 7 days 6.2 ± 0.4 (4 scores, up to 75 days)".
+QString keepingWords(const ComparedGenotype& column);
 /// Mean with its standard error, the range and the count, with the unit; states in words.
 QString traitWords(const OrchardView& view, const ComparedTrait& compared);
 /// "2 fair lots of 7, 3 crop years, 5 sittings, 2 tasters".
@@ -30,7 +34,7 @@ QString differenceWords(const std::optional<MeanDifference>& difference, const Q
 QString traitTitle(const Trait& trait);
 /// The group a trait stands under: "Fruit", "Disease (less is better unless said)" ...
 QString topicTitle(const std::string& topic);
-/// What the marks mean, and how far they may be trusted.
+/// What ▲, ▼, ± and "usual" mean, and how far they may be trusted.
 QString legendWords();
 
 const ComparedTrait* traitOf(const ComparedGenotype& column, TraitId trait);

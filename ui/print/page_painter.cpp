@@ -5,6 +5,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPolygonF>
 
 namespace pipwright::ui {
 
@@ -60,6 +61,19 @@ class PagePainting {
         m_painter.setBrush(Qt::NoBrush);
         const double radius = pixels(mark.diameter) / 2.0;
         m_painter.drawEllipse(pointOf(mark.centre), radius, radius);
+    }
+
+    void operator()(const PolygonMark& mark) const {
+        QPolygonF corners;
+        for (const PaperPoint& corner : mark.corners) {
+            corners << pointOf(corner);
+        }
+        const bool filled = mark.thickness.count == 0;
+        m_painter.setPen(filled ? QPen(Qt::NoPen)
+                                : QPen(Qt::black, pixels(mark.thickness), Qt::SolidLine,
+                                       Qt::SquareCap, Qt::MiterJoin));
+        m_painter.setBrush(filled ? QBrush(Qt::black) : QBrush(Qt::NoBrush));
+        m_painter.drawPolygon(corners);
     }
 
     /// All dark modules are one path: filled one by one they would show seams between them.

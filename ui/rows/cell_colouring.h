@@ -88,7 +88,7 @@ CellColouring colourByFairLots(const MapScene& scene, std::span<const std::optio
 CellColouring colourByLiking(const MapScene& scene, std::span<const std::optional<double>> liking);
 /// Harvest week of the season (its running number, so that no week follows after the last).
 CellColouring colourByHarvestWeek(const MapScene& scene,
-                                  std::span<const std::optional<double>> weeks);
+                                  std::span<const std::optional<double>> weeks, int calendarYear);
 /// Scab on the scale of 1 (none) to 9 (worst).
 CellColouring colourByScab(const MapScene& scene, std::span<const std::optional<double>> scab);
 /// Days since the tree was last looked at, in classes a walker thinks in.

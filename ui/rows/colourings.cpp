@@ -215,8 +215,13 @@ CellColouring colourByLiking(const MapScene& scene, std::span<const std::optiona
 }
 
 CellColouring colourByHarvestWeek(const MapScene& scene,
-                                  std::span<const std::optional<double>> weeks) {
-    return colourByValues(scene, weeks, {Colourings::tr("Harvest week"), {}, 0, true, true});
+                                  std::span<const std::optional<double>> weeks, int calendarYear) {
+    return colourByValues(scene, weeks,
+                          {Colourings::tr("Usual harvest week, calendar of %1").arg(calendarYear),
+                           {},
+                           0,
+                           true,
+                           true});
 }
 
 CellColouring colourByScab(const MapScene& scene, std::span<const std::optional<double>> scab) {

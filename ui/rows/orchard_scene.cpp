@@ -1,5 +1,6 @@
 #include "ui/rows/orchard_scene.h"
 
+#include "core/evaluation/usual_ripening.h"
 #include "ui/rows/map_words.h"
 
 #include <QCoreApplication>
@@ -145,6 +146,17 @@ Families familiesOf(const OrchardView& view, const std::vector<std::optional<Ind
     return families;
 }
 
+/// The week of the usual first ripe day: the tree's own where it was walked, else its genotype's.
+std::optional<int> harvestWeekOf(const OrchardView& view, Index plant, Date today) {
+    const auto own = view.plantFacts(plant).usualRipeDay;
+    const auto day = own ? own : view.factsOfPlant(plant).usualRipeDay;
+    return day ? std::optional(harvestWeekIn(*day, today.year())) : std::nullopt;
+}
+
+QString harvestWeekTitle(Date today) {
+    return Words::tr("usual harvest week (ISO, %1)", "year of the calendar").arg(today.year());
+}
+
 std::optional<double> daysSince(const std::optional<Date>& day, Date today) {
     return day ? std::optional(static_cast<double>(daysBetween(*day, today))) : std::nullopt;
 }
@@ -238,8 +250,8 @@ std::vector<std::optional<Index>> plantsOfCells(const MapScene& scene, const Orc
     return plants;
 }
 
-FilterFacts filterFactsOf(const OrchardView& view,
-                          const std::vector<std::optional<Index>>& plants) {
+FilterFacts filterFactsOf(const OrchardView& view, const std::vector<std::optional<Index>>& plants,
+                          Date today) {
     FilterFacts facts;
     Families families = familiesOf(view, plants);
     facts.families = std::move(families.names);
@@ -251,9 +263,10 @@ FilterFacts filterFactsOf(const OrchardView& view,
                             column(plants, [&view](Index plant) {
                                 return std::optional(view.factsOfPlant(plant).fairLots);
                             })});
-    facts.traits.push_back(
-        {QStringLiteral("harvestWeek"), Words::tr("harvest week (ISO)"), 0,
-         column(plants, [&view](Index plant) { return view.factsOfPlant(plant).harvestWeek; })});
+    facts.traits.push_back({QStringLiteral("harvestWeek"), harvestWeekTitle(today), 0,
+                            column(plants, [&view, today](Index plant) {
+                                return harvestWeekOf(view, plant, today);
+                            })});
     facts.traits.push_back(
         {QStringLiteral("firstFruit"), Words::tr("first fruit (crop year)"), 0,
          column(plants, [&view](Index plant) { return view.plantFacts(plant).firstFruitYear; })});
@@ -282,10 +295,11 @@ CellColouring colouringOf(const QString& key, const MapScene& scene, const Orcha
                                 }));
     }
     if (key == QLatin1String("harvestWeek")) {
-        return colourByHarvestWeek(scene, column(plants, [&view](Index plant) {
-                                       const auto own = view.plantFacts(plant).harvestWeek;
-                                       return own ? own : view.factsOfPlant(plant).harvestWeek;
-                                   }));
+        return colourByHarvestWeek(
+            scene,
+            column(plants,
+                   [&view, today](Index plant) { return harvestWeekOf(view, plant, today); }),
+            today.year());
     }
     if (key == QLatin1String("scab")) {
         if (const Trait* scab = view.traitByKey("scab")) {
@@ -375,7 +389,7 @@ HoverWords hoverWordsOf(const OrchardView& view, Index plant) {
 }
 
 std::vector<TreeColumn> columnsOf(ScenePointer scene, OrchardView::Pointer view,
-                                  std::vector<std::optional<Index>> plants) {
+                                  std::vector<std::optional<Index>> plants, Date today) {
     auto columns = sceneColumns(scene);
     const auto shared =
         std::make_shared<const std::vector<std::optional<Index>>>(std::move(plants));
@@ -404,9 +418,9 @@ std::vector<TreeColumn> columnsOf(ScenePointer scene, OrchardView::Pointer view,
     });
     add("fairLots", Words::tr("fair lots"), 0,
         [](const OrchardView& v, Index plant) { return QVariant(v.factsOfPlant(plant).fairLots); });
-    add("harvestWeek", Words::tr("harvest week (ISO)"), 0,
-        [orNothing](const OrchardView& v, Index plant) {
-            return orNothing(v.factsOfPlant(plant).harvestWeek);
+    add("harvestWeek", harvestWeekTitle(today), 0,
+        [orNothing, today](const OrchardView& v, Index plant) {
+            return orNothing(harvestWeekOf(v, plant, today));
         });
     add("lastVisited", Words::tr("last visited"), -1, [](const OrchardView& v, Index plant) {
         const auto day = v.plantFacts(plant).lastVisited;

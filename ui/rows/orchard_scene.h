@@ -30,8 +30,9 @@ std::vector<CellStanding> looksOtherwise(const MapScene& scene, const OrchardVie
 /// For each cell of the scene, the plant it holds; nothing for a gap.
 std::vector<std::optional<Index>> plantsOfCells(const MapScene& scene, const OrchardView& view);
 
-/// What the filter may ask of each cell.
-FilterFacts filterFactsOf(const OrchardView& view, const std::vector<std::optional<Index>>& plants);
+/// What the filter may ask of each cell; weeks in the calendar of `today`.
+FilterFacts filterFactsOf(const OrchardView& view, const std::vector<std::optional<Index>>& plants,
+                          Date today);
 
 /// One of the built-in colourings (see builtInColourChoices), as of `today`.
 CellColouring colouringOf(const QString& key, const MapScene& scene, const OrchardView& view,
@@ -45,8 +46,8 @@ CellColouring colouringByTrait(const Trait& trait, const MapScene& scene, const 
 /// What the hover card tells of a plant beside what the scene knows.
 HoverWords hoverWordsOf(const OrchardView& view, Index plant);
 
-/// Columns of the list of trees.
+/// Columns of the list of trees; weeks in the calendar of `today`.
 std::vector<TreeColumn> columnsOf(ScenePointer scene, OrchardView::Pointer view,
-                                  std::vector<std::optional<Index>> plants);
+                                  std::vector<std::optional<Index>> plants, Date today);
 
 } // namespace pipwright::ui

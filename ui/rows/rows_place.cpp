@@ -141,7 +141,7 @@ void RowsPlace::connectParts() {
     connect(m_list, &TreeListView::treeSelectionChanged, this, fromList);
 
     connect(&m_book, &OpenBook::viewChanged, this, &RowsPlace::takeUp);
-    connect(&m_book, &OpenBook::todayChanged, this, [this] { recolour(); });
+    connect(&m_book, &OpenBook::todayChanged, this, &RowsPlace::refreshScene); // weeks, days ago
     connect(&m_book, &OpenBook::currentTreeChanged, this, &RowsPlace::followBook);
     m_map->setHoverText([this](const Uuid& tree) {
         const auto view = m_book.view();
@@ -182,7 +182,7 @@ void RowsPlace::refreshScene() {
     const auto view = m_book.view();
     m_scene = sceneOf(*view);
     m_plants = plantsOfCells(*m_scene, *view);
-    m_facts = filterFactsOf(*view, m_plants);
+    m_facts = filterFactsOf(*view, m_plants, m_book.today());
     m_factsStale = false;
     m_listStale = true;
     m_map->setScene(m_scene);
@@ -213,7 +213,7 @@ void RowsPlace::fillList() {
     // A fresh list begins on its first tree; the selected tree is the book's, not the list's.
     const bool followed = std::exchange(m_following, true);
     m_listStale = false;
-    m_list->setTrees(m_scene, columnsOf(m_scene, m_book.view(), m_plants));
+    m_list->setTrees(m_scene, columnsOf(m_scene, m_book.view(), m_plants, m_book.today()));
     m_list->setShown(m_shown);
     m_following = followed;
 }
@@ -246,7 +246,7 @@ void RowsPlace::recolour() {
 
 void RowsPlace::refilter() {
     if (m_factsStale) {
-        m_facts = filterFactsOf(*m_book.view(), m_plants);
+        m_facts = filterFactsOf(*m_book.view(), m_plants, m_book.today());
         m_factsStale = false;
     }
     m_shown = shownBy(m_filterBar->spec(), *m_scene, m_facts);

@@ -174,6 +174,11 @@ struct Shift {
         shift(line.to, by);
     }
     void operator()(CircleMark& circle) const { shift(circle.centre, by); }
+    void operator()(PolygonMark& polygon) const {
+        for (PaperPoint& corner : polygon.corners) {
+            shift(corner, by);
+        }
+    }
     void operator()(CodeMark& code) const { shift(code.corner, by); }
     template <typename Boxed>
     void operator()(Boxed& mark) const {

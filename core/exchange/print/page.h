@@ -69,6 +69,13 @@ struct CircleMark {
     bool operator==(const CircleMark&) const = default;
 };
 
+/// A closed outline; without thickness it is filled black. The line lies half to each side.
+struct PolygonMark {
+    std::vector<PaperPoint> corners;
+    Micrometres thickness;
+    bool operator==(const PolygonMark&) const = default;
+};
+
 /// A QR code; the corner is that of its quiet zone.
 struct CodeMark {
     PaperPoint corner;
@@ -77,7 +84,8 @@ struct CodeMark {
     bool operator==(const CodeMark&) const = default;
 };
 
-using Mark = std::variant<TextMark, LineMark, FillMark, FrameMark, CircleMark, CodeMark>;
+using Mark =
+    std::variant<TextMark, LineMark, FillMark, FrameMark, CircleMark, PolygonMark, CodeMark>;
 
 struct Page {
     PaperSize size;

@@ -100,6 +100,16 @@ class TablePages {
         return most;
     }
 
+    /// The drawings of a row, side by side below its words; a page has room for them.
+    void layDrawings(const PrintedRow& row) {
+        m_flow.moveDown(kPadding);
+        for (std::size_t column = 1; column < m_table.columns.size(); ++column) {
+            addAll(row.drawing(column,
+                               {m_lefts[column], m_flow.y(), m_widths[column], row.drawingHeight}));
+        }
+        m_flow.moveDown(row.drawingHeight + kPadding);
+    }
+
     void layCells(const std::vector<Lines>& cells, bool allBold) {
         m_flow.moveDown(kPadding);
         for (std::size_t column = 0; column < cells.size(); ++column) {
@@ -123,8 +133,8 @@ class TablePages {
         layHeadings();
     }
 
-    [[nodiscard]] int linesOfRoom() const {
-        const Micrometres room = m_flow.bodyBottom() - m_flow.y() - kPadding * 2;
+    [[nodiscard]] int linesOfRoom(Micrometres kept = {}) const {
+        const Micrometres room = m_flow.bodyBottom() - m_flow.y() - kPadding * 2 - kept;
         return std::max(room.count / lineHeight(kTextPoints).count, 0);
     }
 
@@ -134,10 +144,19 @@ class TablePages {
             const std::string text = column < row.cells.size() ? row.cells[column] : std::string();
             cells.push_back(flow(text, column == 0, m_widths[column]));
         }
-        if (static_cast<int>(std::max<std::size_t>(mostLines(cells), 1)) > linesOfRoom()) {
+        const bool drawn = row.drawing && row.drawingHeight.count > 0;
+        const Micrometres drawing = drawn ? row.drawingHeight + kPadding * 2 : Micrometres{};
+        if (static_cast<int>(std::max<std::size_t>(mostLines(cells), 1)) > linesOfRoom(drawing)) {
             turnPage();
         }
         layInPieces(std::move(cells));
+        if (drawn) {
+            if (!m_flow.hasRoomFor(drawing)) { // its words alone filled the page
+                turnPage();
+            }
+            layDrawings(row);
+        }
+        rule(kHairline);
     }
 
     void layInPieces(std::vector<Lines> cells) {
@@ -153,13 +172,11 @@ class TablePages {
             }
             layCells(piece, false);
             if (mostLines(cells) == 0) {
-                rule(kHairline);
                 return;
             }
             turnPage();
         }
         layCells(cells, false);
-        rule(kHairline);
     }
 
     void laySection(const PrintedRow& row) {

@@ -4,6 +4,7 @@
 #include "core/exchange/print/paper_words.h"
 #include "core/exchange/print/text_measure.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -15,9 +16,14 @@ struct PrintedColumn {
     Align align = Align::left;
 };
 
+/// Draws what stands below the words of a cell: marks inside the box, for that column.
+using CellDrawing = std::function<std::vector<Mark>(std::size_t column, const PaperBox& box)>;
+
 struct PrintedRow {
     std::vector<std::string> cells; ///< fewer than columns: the rest is empty
     bool isSection = false;         ///< a band across the table with the first cell as its title
+    Micrometres drawingHeight{};    ///< nothing is drawn while it is 0
+    CellDrawing drawing{};
 };
 
 /// A table with a title, for anything that is compared or listed on paper.

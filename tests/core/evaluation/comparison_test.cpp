@@ -120,20 +120,59 @@ TEST(Comparison, ASouthernWindowRunsOnPastNewYear) {
     EXPECT_EQ(season.windows[1].cropYear, 2026);
     EXPECT_EQ(season.windows[1].firstRipe, 365 + 3);
     EXPECT_EQ(season.usualFirst, 366);
-    EXPECT_EQ(season.earliestDay, 364);
-    EXPECT_EQ(season.latestDay, 368);
+}
+
+TEST(Comparison, TheMapAndCompareNameOneUsualDay) {
+    TastedOrchard orchard;
+    const auto tree = TastedOrchard::treeOf(orchard.mother);
+    for (const char* day : {"2023-08-14", "2024-08-18", "2025-08-27", "2026-09-02"}) {
+        orchard.walk(tree, WalkMark::ripe, day);
+    }
+    const auto comparison = compared(orchard, {orchard.mother.id});
+    const ComparedGenotype& column = comparison.columns.front();
+    ASSERT_TRUE(column.season.usualFirst);
+    // The middle two are the 231st and the 239th day.
+    EXPECT_EQ(column.season.usualFirst, 235);
+    EXPECT_EQ(column.facts.usualRipeDay, column.season.usualFirst);
+}
+
+TEST(Comparison, TellsHowKeptFruitWasLiked) {
+    TastedOrchard orchard;
+    const auto tree = TastedOrchard::treeOf(orchard.mother);
+    orchard.bite(tree, 8, "2025-08-20");
+    orchard.keptBite(tree, 7, "2025-10-01", 42);
+    orchard.keptBite(tree, 5, "2025-11-03", 75);
+    const auto comparison = compared(orchard, {orchard.mother.id, orchard.father.id});
+    const ComparedKeeping& keeping = comparison.columns.front().keeping;
+    ASSERT_TRUE(keeping.liking);
+    EXPECT_EQ(keeping.liking->count, 2);
+    EXPECT_DOUBLE_EQ(keeping.liking->mean, 6.0);
+    EXPECT_EQ(keeping.longestDays, 75);
+    EXPECT_EQ(keeping.longestPath, StoragePath::cellar);
+    EXPECT_FALSE(comparison.columns.back().keeping.liking);
+    EXPECT_FALSE(comparison.columns.back().keeping.longestDays);
+}
+
+TEST(Comparison, WritesThePurdyLineOfNearAncestorsOnly) {
+    TastedOrchard orchard;
+    const auto child = orchard.seedling(orchard.row(1), 1, "AT17-001");
+    const auto comparison = compared(orchard, {*child.genotype});
+    EXPECT_EQ(comparison.columns.front().purdy, "Ash Tarn/Russet Moor");
 }
 
 TEST(BenchmarksNear, CountsTheShortWayOverNewYear) {
     TastedOrchard orchard;
     orchard.moveToTheSouth();
-    orchard.walk(TastedOrchard::treeOf(orchard.mother), WalkMark::ripe, "2026-12-29"); // week 53
-    orchard.walk(TastedOrchard::treeOf(orchard.father), WalkMark::ripe, "2027-01-12"); // week 2
+    orchard.walk(TastedOrchard::treeOf(orchard.mother), WalkMark::ripe, "2026-12-29");
+    orchard.walk(TastedOrchard::treeOf(orchard.father), WalkMark::ripe, "2027-01-12");
     const auto view = orchard.view();
     const auto near = benchmarksNear(*view, *view->genotype(orchard.mother.id));
     ASSERT_EQ(near.size(), 1U);
     EXPECT_EQ(near.front().genotype, *view->genotype(orchard.father.id));
-    EXPECT_EQ(near.front().weeksApart, 2);
+    EXPECT_EQ(near.front().daysLater, 14);
+    EXPECT_TRUE(near.front().isWithinFortnight());
+    const auto back = benchmarksNear(*view, *view->genotype(orchard.father.id));
+    EXPECT_EQ(back.front().daysLater, -14);
 }
 
 TEST(BenchmarksNear, PutsUnknownSeasonsLast) {
@@ -145,8 +184,10 @@ TEST(BenchmarksNear, PutsUnknownSeasonsLast) {
     const auto near = benchmarksNear(*view, *view->genotype(*seedling.genotype));
     ASSERT_EQ(near.size(), 2U);
     EXPECT_EQ(near[0].genotype, *view->genotype(orchard.father.id));
-    EXPECT_EQ(near[0].weeksApart, 3);
-    EXPECT_EQ(near[1].weeksApart, std::nullopt);
+    EXPECT_EQ(near[0].daysLater, 21);
+    EXPECT_FALSE(near[0].isWithinFortnight());
+    EXPECT_EQ(near[1].daysLater, std::nullopt);
+    EXPECT_FALSE(near[1].isWithinFortnight());
 }
 
 } // namespace

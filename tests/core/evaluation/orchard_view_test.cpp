@@ -38,7 +38,7 @@ std::string described(const OrchardView& view) {
                            std::string(keyOf(entry.confidence));
         line += seen.lastVisited ? " seen " + seen.lastVisited->iso() : "";
         line += " notes " + std::to_string(seen.notes);
-        line += seen.harvestWeek ? " week " + std::to_string(*seen.harvestWeek) : "";
+        line += seen.usualRipeDay ? " ripe on " + std::to_string(*seen.usualRipeDay) : "";
         line += tasted.latestLiking ? " liking " + std::to_string(*tasted.latestLiking) : "";
         line += " fair " + std::to_string(tasted.fairLots) + "/" + std::to_string(tasted.lots);
         line += " wishes " + std::to_string(tasted.openWishes);
@@ -97,7 +97,7 @@ TEST(OrchardView, CountsFairAndUnfairLots) {
     EXPECT_EQ(facts.lastTasted, kDay.plusDays(4));
 }
 
-TEST(OrchardView, TakesHarvestWeekFromWalkMarks) {
+TEST(OrchardView, TakesTheUsualRipeDayFromWalkMarks) {
     SmallOrchard orchard;
     const auto row = orchard.row(1);
     const EditedTree tree = orchard.seedling(row, 1, "AT17-001");
@@ -106,8 +106,8 @@ TEST(OrchardView, TakesHarvestWeekFromWalkMarks) {
     orchard.apply(walkMarkOn(trees, WalkMark::ripe, {}, orchard.on(kDay)));
     orchard.apply(walkMarkOn(trees, WalkMark::ripe, {}, orchard.on(kDay.plusDays(7))));
     const auto view = orchard.view();
-    // 22 August 2026 lies in ISO week 34.
-    EXPECT_EQ(view->plantFacts(*view->plant(*tree.plant)).harvestWeek, 34);
+    // 22 August 2026 is the 234th day of its year.
+    EXPECT_EQ(view->plantFacts(*view->plant(*tree.plant)).usualRipeDay, 234);
 }
 
 TEST(OrchardView, SwappedTagsCarryTheirRecordsAlong) {

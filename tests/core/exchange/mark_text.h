@@ -50,6 +50,13 @@ struct MarkText {
     std::string operator()(const CircleMark& mark) const {
         return "circle" + numbers({mark.centre.x, mark.centre.y, mark.diameter, mark.thickness});
     }
+    std::string operator()(const PolygonMark& mark) const {
+        std::string text = "polygon";
+        for (const PaperPoint& corner : mark.corners) {
+            text += numbers({corner.x, corner.y});
+        }
+        return text + numbers({mark.thickness});
+    }
     std::string operator()(const CodeMark& mark) const {
         return "code" + numbers({mark.corner.x, mark.corner.y, mark.module}) + ' ' + mark.code.text;
     }

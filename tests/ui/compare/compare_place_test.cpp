@@ -11,6 +11,7 @@
 #include <QAbstractItemModelTester>
 #include <QAccessible>
 #include <QFile>
+#include <QLabel>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
@@ -86,8 +87,20 @@ TEST_F(ComparePlaceTest, ProposesTheSelectedTreeBesideItsBenchmarks) {
     ASSERT_TRUE(QTest::qWaitFor([this] { return place->model()->columnCount() > 0; }));
     EXPECT_TRUE(place->isProposal());
     // Ash Tarn ripens in its week; of Russet Moor nothing is known.
+    EXPECT_THAT(place->model()->genotypes(), ElementsAre(indexOf(first), indexOf(orchard.mother)));
+}
+
+TEST_F(ComparePlaceTest, SaysSoWhenNoBenchmarkIsKnownToRipenWithIt) {
+    open();
+    book->selectGenotype(indexOf(second)); // never walked
+    ASSERT_TRUE(QTest::qWaitFor([this] { return place->model()->columnCount() > 0; }));
     EXPECT_THAT(place->model()->genotypes(),
-                ElementsAre(indexOf(first), indexOf(orchard.mother), indexOf(orchard.father)));
+                ElementsAre(indexOf(second), indexOf(orchard.mother), indexOf(orchard.father)));
+    bool said = false;
+    for (const auto* words : place->findChildren<QLabel*>()) {
+        said = said || words->text().contains(QStringLiteral("no benchmark is known to ripen"));
+    }
+    EXPECT_TRUE(said);
 }
 
 TEST_F(ComparePlaceTest, SaysMeansWithTheirDoubtAndMarksWhatIsBeyondIt) {
@@ -101,6 +114,7 @@ TEST_F(ComparePlaceTest, SaysMeansWithTheirDoubtAndMarksWhatIsBeyondIt) {
     EXPECT_EQ(wordsAt(CompareKind::liking, 2), QStringLiteral("not tasted yet"));
     EXPECT_TRUE(wordsAt(CompareKind::trait, 1).contains(QStringLiteral("150")));
     EXPECT_TRUE(wordsAt(CompareKind::trait, 1).contains(QStringLiteral("g")));
+    EXPECT_TRUE(wordsAt(CompareKind::window, 1).contains(QStringLiteral("20 Aug")));
     EXPECT_TRUE(wordsAt(CompareKind::window, 1).contains(QStringLiteral("week 34")));
 }
 
@@ -136,16 +150,22 @@ TEST_F(ComparePlaceTest, TheCrossInTheHeadTakesTheColumnOut) {
     EXPECT_THAT(book->laidBeside(), ElementsAre(indexOf(first), indexOf(orchard.mother)));
 }
 
-TEST_F(ComparePlaceTest, OffersTheNearestBenchmarkFirst) {
+TEST_F(ComparePlaceTest, OffersWhatRipensWithItApartFromTheRest) {
     open();
     book->setLaidBeside({indexOf(first), indexOf(second)});
     ASSERT_TRUE(QTest::qWaitFor([this] { return place->model()->columnCount() == 2; }));
-    ASSERT_EQ(place->offers().size(), 2U);
-    EXPECT_TRUE(place->offers()[0]->text().contains(QStringLiteral("Ash Tarn")));
-    QTest::mouseClick(place->offers()[0], Qt::LeftButton);
+    ASSERT_EQ(place->nearOffers().size(), 1U);
+    EXPECT_TRUE(place->nearOffers()[0]->text().contains(QStringLiteral("Ash Tarn")));
+    EXPECT_TRUE(place->nearOffers()[0]->text().contains(QStringLiteral("same day")));
+    ASSERT_EQ(place->farOffers().size(), 1U);
+    EXPECT_TRUE(place->farOffers()[0]->text().contains(QStringLiteral("not known")));
+    EXPECT_NE(place->nearOffers()[0]->y() + place->nearOffers()[0]->parentWidget()->y(),
+              place->farOffers()[0]->y() + place->farOffers()[0]->parentWidget()->y());
+    QTest::mouseClick(place->nearOffers()[0], Qt::LeftButton);
     EXPECT_THAT(book->laidBeside(),
                 ElementsAre(indexOf(first), indexOf(second), indexOf(orchard.mother)));
-    EXPECT_EQ(place->offers().size(), 1U);
+    EXPECT_TRUE(place->nearOffers().empty());
+    EXPECT_EQ(place->farOffers().size(), 1U);
 }
 
 TEST_F(ComparePlaceTest, AnEditIsSeenAtOnceWhenShownAndLaterWhenNot) {
