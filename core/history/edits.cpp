@@ -113,6 +113,42 @@ ChangeSet observationOn(std::span<const EditedTree> trees, const Observation& wh
     return set;
 }
 
+LotCondition conditionOf(const Lot& lot) {
+    LotCondition condition;
+    condition.taken = lot.taken;
+    condition.origin = lot.origin;
+    condition.bag = lot.bag;
+    condition.soundness = lot.soundness;
+    condition.storage = lot.storage;
+    condition.daysOnCounter = lot.daysOnCounter;
+    condition.daysInFridge = lot.daysInFridge;
+    condition.daysInCellar = lot.daysInCellar;
+    condition.storageTyped = lot.storageTyped;
+    condition.ripeness = lot.ripeness;
+    condition.fruits = lot.fruits;
+    condition.canopyPlace = lot.canopyPlace;
+    condition.cropLoad = lot.cropLoad;
+    condition.cropNumber = lot.cropNumber;
+    return condition;
+}
+
+void putCondition(const LotCondition& condition, Lot& lot) {
+    lot.taken = condition.taken;
+    lot.origin = condition.origin;
+    lot.bag = condition.bag;
+    lot.soundness = condition.soundness;
+    lot.storage = condition.storage;
+    lot.daysOnCounter = condition.daysOnCounter;
+    lot.daysInFridge = condition.daysInFridge;
+    lot.daysInCellar = condition.daysInCellar;
+    lot.storageTyped = condition.storageTyped;
+    lot.ripeness = condition.ripeness;
+    lot.fruits = condition.fruits;
+    lot.canopyPlace = condition.canopyPlace;
+    lot.cropLoad = condition.cropLoad;
+    lot.cropNumber = condition.cropNumber;
+}
+
 ChangeSet biteOf(const EditedTree& tree, const LotCondition& condition, const BiteScore& score,
                  const EditContext& context) {
     ChangeSet set = named("Bite of " + tree.code, context);
@@ -133,20 +169,8 @@ ChangeSet biteOf(const EditedTree& tree, const LotCondition& condition, const Bi
         lot.claimedGenotype = tree.genotype;
     }
     lot.servingOrder = 1;
-    lot.taken = condition.taken;
+    putCondition(condition, lot);
     lot.cropYear = cropYearOf(condition.taken.value_or(context.day), context, CropRecord::fruit);
-    lot.origin = condition.origin;
-    lot.bag = condition.bag;
-    lot.soundness = condition.soundness;
-    lot.storage = condition.storage;
-    lot.daysOnCounter = condition.daysOnCounter;
-    lot.daysInFridge = condition.daysInFridge;
-    lot.daysInCellar = condition.daysInCellar;
-    lot.ripeness = condition.ripeness;
-    lot.fruits = condition.fruits;
-    lot.canopyPlace = condition.canopyPlace;
-    lot.cropLoad = condition.cropLoad;
-    lot.cropNumber = condition.cropNumber;
     set.create(lot);
 
     Score given;

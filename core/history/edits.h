@@ -41,12 +41,18 @@ struct LotCondition {
     std::optional<std::int64_t> daysOnCounter;
     std::optional<std::int64_t> daysInFridge;
     std::optional<std::int64_t> daysInCellar;
+    std::string storageTyped = {}; ///< the path as typed: "f5c2"
     Ripeness ripeness = Ripeness::unknown;
     std::optional<std::int64_t> fruits;
     CanopyPlace canopyPlace = CanopyPlace::unknown;
     CropLoad cropLoad = CropLoad::unknown;
     std::optional<std::int64_t> cropNumber;
 };
+
+/// The condition a lot is kept with.
+LotCondition conditionOf(const Lot& lot);
+/// Puts every part of the condition into the lot; crop year and all else stay as they are.
+void putCondition(const LotCondition& condition, Lot& lot);
 
 /// One taster's word on a lot.
 struct BiteScore {

@@ -6,13 +6,14 @@ namespace pipwright {
 
 namespace {
 
-CropYear cropYearOf(const ServedLot& served, Date sitting, const EditContext& context) {
-    const LotCondition& fruit = served.condition;
+/// The day the fruit left the tree, as far as it is known.
+Date dayLeft(const LotCondition& fruit, Date tasted) {
     const std::int64_t kept = fruit.daysOnCounter.value_or(0) + fruit.daysInFridge.value_or(0) +
                               fruit.daysInCellar.value_or(0);
-    const Date left = fruit.taken.value_or(sitting.plusDays(-static_cast<int>(kept)));
-    const Hemisphere half =
-        served.hemisphere == Hemisphere::unknown ? context.hemisphere : served.hemisphere;
+    return fruit.taken.value_or(tasted.plusDays(-static_cast<int>(kept)));
+}
+
+CropYear cropYearOf(Date left, Hemisphere half) {
     if (half == Hemisphere::unknown) {
         return CropYear{left.year()};
     }
@@ -32,22 +33,10 @@ Lot lotOf(const ServedLot& served, const Tasting& tasting, std::int64_t order,
     }
     lot.source = served.source;
     lot.servingOrder = order;
-    lot.cropYear = cropYearOf(served, tasting.date, context);
-    const LotCondition& condition = served.condition;
-    lot.taken = condition.taken;
-    lot.origin = condition.origin;
-    lot.bag = condition.bag;
-    lot.soundness = condition.soundness;
-    lot.storage = condition.storage;
-    lot.daysOnCounter = condition.daysOnCounter;
-    lot.daysInFridge = condition.daysInFridge;
-    lot.daysInCellar = condition.daysInCellar;
-    lot.storageTyped = served.storageTyped;
-    lot.ripeness = condition.ripeness;
-    lot.fruits = condition.fruits;
-    lot.canopyPlace = condition.canopyPlace;
-    lot.cropLoad = condition.cropLoad;
-    lot.cropNumber = condition.cropNumber;
+    lot.cropYear = cropYearOf(dayLeft(served.condition, tasting.date),
+                              served.hemisphere == Hemisphere::unknown ? context.hemisphere
+                                                                       : served.hemisphere);
+    putCondition(served.condition, lot);
     return lot;
 }
 
@@ -97,6 +86,22 @@ void putPath(const StoredPath& path, LotCondition& condition) {
     condition.daysOnCounter = path.daysOnCounter;
     condition.daysInFridge = path.daysInFridge;
     condition.daysInCellar = path.daysInCellar;
+    condition.storageTyped = path.typed;
+}
+
+ChangeSet conditionCorrected(const Lot& lot, const LotCondition& condition, Date tasted,
+                             const std::string& what, const EditContext& context) {
+    ChangeSet set;
+    set.sentence = what + " corrected";
+    set.person = context.person;
+    Lot after = lot;
+    putCondition(condition, after);
+    const Date left = dayLeft(condition, tasted);
+    if (left != dayLeft(conditionOf(lot), tasted)) {
+        after.cropYear = cropYearOf(left, context.hemisphere);
+    }
+    set.edit(lot, after);
+    return set;
 }
 
 ChangeSet scoreCorrected(const Score& score, const TypedScore& typed, const std::string& what,

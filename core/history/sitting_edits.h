@@ -17,7 +17,6 @@ struct ServedLot {
     std::string source;
     Hemisphere hemisphere = Hemisphere::unknown; ///< of the tree's site; unknown: the context's
     LotCondition condition;
-    std::string storageTyped;
     std::vector<BiteScore> scores; ///< empty ones are left out
 };
 
@@ -36,12 +35,18 @@ struct HeldSitting {
 /// lot is that of the day it left the tree, as far as the storage path tells it.
 ChangeSet sittingHeld(const HeldSitting& sitting, const EditContext& context);
 
-/// The way of a lot, put into its condition.
+/// The way of a lot, and how it was typed, put into its condition.
 void putPath(const StoredPath& path, LotCondition& condition);
 
 /// "Score of Mara Thorne for AT17-014 corrected": what was typed replaces what stood there.
 ChangeSet scoreCorrected(const Score& score, const TypedScore& typed, const std::string& what,
                          const EditContext& context);
+
+/// "Condition of AT17-014 on 2026-08-22 corrected": this condition replaces the one of the lot.
+/// The crop year follows when the day the fruit left the tree is another one now. `tasted` is the
+/// day of its sitting.
+ChangeSet conditionCorrected(const Lot& lot, const LotCondition& condition, Date tasted,
+                             const std::string& what, const EditContext& context);
 
 /// A score the sheet had and the book had not.
 ChangeSet scoreAdded(LotId lot, PersonId taster, const TypedScore& typed, const std::string& what,

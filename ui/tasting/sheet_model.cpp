@@ -196,7 +196,6 @@ std::vector<ServedLot> SheetModel::lots() const {
         lot.condition.soundness = soundnessTyped(row.soundness).value_or(Soundness::unknown);
         if (const auto stored = readStoragePath(row.path.toStdString())) {
             putPath(*stored, lot.condition);
-            lot.storageTyped = stored->typed;
         }
         for (const Person& taster : m_tasters) {
             const auto found = row.scores.find(taster.id.uuid);

@@ -23,7 +23,6 @@ TEST(SittingEdits, AWholeSittingIsOneChangeSetWithItsNewTaster) {
     const auto path = readStoragePath("l60c2");
     ASSERT_TRUE(path);
     putPath(*path, lot.condition);
-    lot.storageTyped = path->typed;
     lot.scores = {{orchard.taster.id, 7.5, Verdict::watch, "crisp"},
                   {friendOfHers.id, std::nullopt, Verdict::unknown, ""}};
     ServedLot bought;
@@ -46,6 +45,36 @@ TEST(SittingEdits, AWholeSittingIsOneChangeSetWithItsNewTaster) {
     ASSERT_TRUE(scores);
     ASSERT_EQ(scores->size(), 1U); // an empty cell is no score
     EXPECT_EQ(scores->front().liking, 7.5);
+}
+
+TEST(SittingEdits, AConditionIsCorrectedWithItsCropYearAndUndone) {
+    test::SmallOrchard orchard;
+    const EditedTree tree = orchard.seedling(orchard.row(1), 1, "AT17-001");
+    const EditContext july = orchard.on(*Date::of(2026, 7, 20));
+    LotCondition first;
+    first.origin = Origin::droppedToday;
+    first.bag = Bag::organza;
+    orchard.apply(biteOf(tree, first, {orchard.taster.id, 8, Verdict::unknown, ""}, july));
+    const Lot before = orchard.store().all<Lot>()->front();
+    EXPECT_EQ(before.cropYear, CropYear{2026});
+    LotCondition condition = conditionOf(before);
+    condition.origin = Origin::pickedRipe;
+    const auto path = readStoragePath("l270c3");
+    ASSERT_TRUE(path);
+    putPath(*path, condition);
+    condition.taken = Date::of(2025, 10, 20);
+    orchard.apply(conditionCorrected(before, condition, july.day, "Condition of AT17-001", july));
+    EXPECT_EQ(orchard.store().undoSentence(), "Condition of AT17-001 corrected");
+    Lot after = orchard.store().all<Lot>()->front();
+    EXPECT_EQ(after.origin, Origin::pickedRipe);
+    EXPECT_EQ(after.bag, Bag::organza); // what was not touched stays
+    EXPECT_EQ(after.storage, StoragePath::chained);
+    EXPECT_EQ(after.storageTyped, "l270c3");
+    EXPECT_EQ(after.cropYear, CropYear{2025});
+    ASSERT_TRUE(orchard.store().undo({}));
+    EXPECT_EQ(toRecord(orchard.store().all<Lot>()->front()), toRecord(before));
+    // The same condition is no edit.
+    EXPECT_TRUE(conditionCorrected(before, conditionOf(before), july.day, "x", july).empty());
 }
 
 TEST(SittingEdits, AScoreIsCorrectedAndUndone) {
