@@ -2,42 +2,20 @@
 
 #include "ui/book/open_book.h"
 #include "ui/book/orchard_words.h"
-#include "ui/widgets/chip_row.h"
+#include "ui/tree/condition_fields.h"
 #include "ui/widgets/flow_text.h"
 #include "ui/widgets/number_text.h"
 
 #include <QComboBox>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QRegularExpression>
-#include <QSpinBox>
 #include <QVBoxLayout>
 
-#include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace pipwright::ui {
-
-namespace {
-
-template <typename Enum>
-Enum chosenOf(const ChipRow* row) {
-    const auto key = row->chosen();
-    return key ? fromKey<Enum>(key->toStdString()).value_or(Enum::unknown) : Enum::unknown;
-}
-
-template <typename Enum>
-Chip chipOf(Enum value, const QString& word, const char* letter) {
-    const std::string_view key = keyOf(value);
-    return {QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size())),
-            word,
-            QString::fromLatin1(letter),
-            {}};
-}
-
-} // namespace
 
 Result<BiteWords> readBite(const QString& typed) {
     static const QRegularExpression numberFirst(
@@ -65,78 +43,40 @@ Result<BiteWords> readBite(const QString& typed) {
 BiteForm::BiteForm(OpenBook& book, QWidget* parent)
     : EntryForm(book, parent), m_line(new QLineEdit(this)),
       m_understood(new FlowText({}, FlowText::Weight::small, this)), m_taster(new QComboBox(this)),
-      m_origin(new ChipRow(tr("How it left the tree"), this)),
-      m_soundness(new ChipRow(tr("Sound or hurt"), this)),
-      m_ripeness(new ChipRow(tr("Ripeness as eaten"), this)),
-      m_storage(new ChipRow(tr("Where it was kept"), this)), m_days(new QSpinBox(this)),
-      m_caution(new FlowText({}, FlowText::Weight::strong, this)) {
+      m_fields(new ConditionFields(ConditionFields::Asked::bite, this)),
+      m_carried(new QWidget(this)),
+      m_carriedWords(new FlowText({}, FlowText::Weight::small, m_carried)) {
     m_line->setAccessibleName(tr("Liking, then words"));
     m_line->setPlaceholderText(tr("7.5 crisp, sharp, aniseed"));
     m_taster->setAccessibleName(tr("Taster"));
-    m_days->setAccessibleName(tr("Days off the tree"));
-    m_days->setRange(0, 400);
-    m_days->setSuffix(tr(" days"));
-    fillChips();
+    auto* another = new QPushButton(tr("Clear"), m_carried);
+    another->setAccessibleName(tr("Clear the condition taken over from the last bite"));
+    auto* carried = new QHBoxLayout(m_carried);
+    carried->setContentsMargins(0, 0, 0, 0);
+    carried->addWidget(m_carriedWords, 1);
+    carried->addWidget(another);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(m_line);
     layout->addWidget(m_understood);
-    const auto addRow = [this, layout](const QString& label, QWidget* row) {
-        layout->addWidget(new FlowText(label, FlowText::Weight::small, this));
-        layout->addWidget(row);
-    };
-    addRow(tr("Left the tree"), m_origin);
-    addRow(tr("Sound or hurt"), m_soundness);
-    layout->addWidget(m_caution);
-    addRow(tr("As eaten"), m_ripeness);
-    addRow(tr("Kept"), m_storage);
-    auto* last = new QHBoxLayout;
-    last->addWidget(m_days);
-    last->addWidget(m_taster, 1);
-    layout->addLayout(last);
+    layout->addWidget(m_carried);
+    layout->addWidget(m_fields);
+    layout->addWidget(m_taster);
     layout->addWidget(new FlowText(
         tr("Sprayed fruit: not before its waiting time is over. Who gets an itching mouth or "
            "throat "
            "from raw fruit should not taste; with trouble breathing, call for help at once."),
         FlowText::Weight::small, this));
+    m_carried->hide();
     connect(m_line, &QLineEdit::textChanged, this, &BiteForm::understand);
-    connect(m_origin, &ChipRow::choiceMade, this, &BiteForm::refreshCaution);
-    connect(m_soundness, &ChipRow::choiceMade, this, &BiteForm::refreshCaution);
-    connect(m_storage, &ChipRow::choiceMade, this, [this](const QString& key) {
-        m_days->setEnabled(key != QStringLiteral("none") && key != QStringLiteral("unknown"));
+    connect(m_fields, &ConditionFields::changed, this, &BiteForm::understand);
+    connect(another, &QPushButton::clicked, this, [this] {
+        m_fields->clear();
+        m_carried->hide();
+        m_line->setFocus(Qt::OtherFocusReason);
     });
-    m_days->setEnabled(false);
     understand();
-    refreshCaution();
-}
-
-void BiteForm::fillChips() {
-    m_origin->setChips({chipOf(Origin::pickedRipe, originWord(Origin::pickedRipe), "p"),
-                        chipOf(Origin::pickedEarly, tr("early", "picked"), "e"),
-                        chipOf(Origin::shaken, tr("shaken"), "s"),
-                        chipOf(Origin::droppedToday, tr("dropped today"), "d"),
-                        chipOf(Origin::onGroundLonger, tr("on the ground"), "g"),
-                        chipOf(Origin::unknown, originWord(Origin::unknown), "?")});
-    m_soundness->setChips({chipOf(Soundness::sound, soundnessWord(Soundness::sound), "s"),
-                           chipOf(Soundness::insect, tr("insect"), "i"),
-                           chipOf(Soundness::bird, soundnessWord(Soundness::bird), "p"),
-                           chipOf(Soundness::split, soundnessWord(Soundness::split), "x"),
-                           chipOf(Soundness::rot, tr("rot"), "r"),
-                           chipOf(Soundness::unknown, soundnessWord(Soundness::unknown), "?")});
-    std::vector<Chip> ripeness;
-    static constexpr std::array kLetters = {"?", "1", "2", "3", "4", "5", "6", "7"};
-    for (const auto& word : Words<Ripeness>::words) {
-        const char* letter = kLetters[static_cast<std::size_t>(word.value)];
-        ripeness.push_back(chipOf(word.value, ripenessWord(word.value), letter));
-    }
-    std::rotate(ripeness.begin(), ripeness.begin() + 1, ripeness.end()); // not known goes last
-    m_ripeness->setChips(ripeness);
-    m_storage->setChips({chipOf(StoragePath::none, storageWord(StoragePath::none), "t"),
-                         chipOf(StoragePath::counter, storageWord(StoragePath::counter), "c"),
-                         chipOf(StoragePath::fridge, storageWord(StoragePath::fridge), "f"),
-                         chipOf(StoragePath::cellar, storageWord(StoragePath::cellar), "k"),
-                         chipOf(StoragePath::unknown, storageWord(StoragePath::unknown), "?")});
 }
 
 QString BiteForm::title(const QString& called) const {
@@ -157,10 +97,25 @@ void BiteForm::begin(const EntryTarget&) {
         chosen = same ? m_taster->count() - 1 : chosen;
     }
     m_taster->setCurrentIndex(m_taster->count() > 0 ? chosen : -1);
+    const bool carries = !m_lastTree.isEmpty() && m_fields->anyChosen();
+    m_carriedWords->setText(
+        tr("The condition below is the one of your last bite (%1): change what differs.")
+            .arg(m_lastTree));
+    m_carried->setVisible(carries);
+    understand();
 }
 
 QWidget* BiteForm::firstField() const {
     return m_line;
+}
+
+Fairness BiteForm::fairness() const {
+    Lot lot;
+    // Which day it was eaten does not matter for how fair a test it is.
+    if (const auto condition = m_fields->condition(m_book.today())) {
+        putCondition(*condition, lot);
+    }
+    return fairnessOf(lot);
 }
 
 void BiteForm::understand() {
@@ -168,59 +123,12 @@ void BiteForm::understand() {
     if (!bite) {
         m_understood->setText(QString::fromStdString(bite.problem().sentence()));
     } else if (bite->liking) {
-        m_understood->setText(tr("liking %1 of 9 as eaten").arg(numberText(*bite->liking, 1)));
+        m_understood->setText(tr("liking %1 of 9 as eaten; as a test: %2")
+                                  .arg(numberText(*bite->liking, 1), fairnessWords(fairness())));
     } else {
         m_understood->setText(tr("Liking 1 to 9 first (7, 7.5 or 7h), then words. Enter saves."));
     }
     m_line->setAccessibleDescription(m_understood->text());
-}
-
-void BiteForm::refreshCaution() {
-    const auto origin = chosenOf<Origin>(m_origin);
-    const auto soundness = chosenOf<Soundness>(m_soundness);
-    const bool fallen = origin == Origin::droppedToday || origin == Origin::onGroundLonger;
-    const bool hurt = soundness != Soundness::sound && soundness != Soundness::unknown;
-    QString words;
-    if (soundness == Soundness::rot) {
-        words =
-            tr("Rotten fruit can hold a poison that cutting out does not remove: do not eat it.");
-    } else if (fallen) {
-        words =
-            tr("Fruit from the ground can carry germs of animal droppings: wash it, cut it, and "
-               "leave it be if you are pregnant, ill, very young or old. Never juice it raw.");
-    } else if (hurt) {
-        words = tr("Hurt fruit: cut well around the damage, and spit it out if it tastes musty.");
-    }
-    m_caution->setText(words);
-    m_caution->setVisible(!words.isEmpty());
-}
-
-LotCondition BiteForm::condition(Date day) const {
-    LotCondition condition;
-    condition.origin = chosenOf<Origin>(m_origin);
-    condition.soundness = chosenOf<Soundness>(m_soundness);
-    condition.ripeness = chosenOf<Ripeness>(m_ripeness);
-    condition.storage = chosenOf<StoragePath>(m_storage);
-    const std::optional<std::int64_t> days = m_days->value();
-    switch (condition.storage) {
-    case StoragePath::counter:
-        condition.daysOnCounter = days;
-        break;
-    case StoragePath::fridge:
-        condition.daysInFridge = days;
-        break;
-    case StoragePath::cellar:
-        condition.daysInCellar = days;
-        break;
-    case StoragePath::none:
-        condition.taken = day;
-        return condition;
-    case StoragePath::chained:
-    case StoragePath::unknown:
-        return condition;
-    }
-    condition.taken = day.plusDays(-m_days->value());
-    return condition;
 }
 
 Result<ChangeSet> BiteForm::edits(const EntryTarget& target, const EditContext& context) {
@@ -237,13 +145,35 @@ Result<ChangeSet> BiteForm::edits(const EntryTarget& target, const EditContext& 
         return missing(tr("The book knows nobody who tastes."),
                        tr("Enter yourself as a taster in the book first."));
     }
+    const auto condition = m_fields->condition(context.day);
+    if (!condition) {
+        return condition.problem();
+    }
+    const EditedTree& tree = target.trees.front();
+    m_saving = QString::fromStdString(tree.code);
     const BiteScore score{PersonId(*taster), bite->liking, Verdict::unknown,
                           bite->words.toStdString()};
-    return biteOf(target.trees.front(), condition(context.day), score, context);
+    return biteOf(tree, *condition, score, context);
+}
+
+QString BiteForm::confirmation() const {
+    const Fairness fair = fairness();
+    if (fair.fair()) {
+        return tr("Bite of %1 kept: a fair test.").arg(m_saving);
+    }
+    QStringList reasons;
+    for (const Unfairness reason : fair.reasons) {
+        reasons << unfairnessWord(reason);
+    }
+    const QString list = reasons.join(QStringLiteral(", "));
+    return fair.unclear ? tr("Bite of %1 kept; whether it is a fair test stays unclear: %2.")
+                              .arg(m_saving, list)
+                        : tr("Bite of %1 kept, but not as a fair test: %2.").arg(m_saving, list);
 }
 
 void BiteForm::saved() {
     m_line->clear();
+    m_lastTree = m_saving;
 }
 
 } // namespace pipwright::ui

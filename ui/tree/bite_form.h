@@ -1,16 +1,15 @@
 #pragma once
 
+#include "core/evaluation/fairness.h"
 #include "ui/tree/entry_form.h"
 
 class QComboBox;
 class QLineEdit;
-class QSpinBox;
 
 namespace pipwright::ui {
 
-class ChipRow;
+class ConditionFields;
 class FlowText;
-class NoticeBar;
 
 /// What a line such as "7h crisp, aniseed" says.
 struct BiteWords {
@@ -22,6 +21,7 @@ struct BiteWords {
 Result<BiteWords> readBite(const QString& typed);
 
 /// One fruit eaten in the row: liking and words in one line, and how the fruit came to the mouth.
+/// The condition stays for the next bite, and the form says so.
 class BiteForm : public EntryForm {
     Q_OBJECT
 
@@ -32,34 +32,31 @@ class BiteForm : public EntryForm {
     void begin(const EntryTarget& target) override;
     QWidget* firstField() const override;
     Result<ChangeSet> edits(const EntryTarget& target, const EditContext& context) override;
+    /// "Bite of AT17-014 kept, but not as a fair test: fallen, over-ripe."
+    QString confirmation() const override;
     void saved() override;
     bool isForOne() const override { return true; }
     bool needsOneDay() const override { return false; }
 
     [[nodiscard]] QLineEdit* line() const { return m_line; }
-    [[nodiscard]] ChipRow* origin() const { return m_origin; }
-    [[nodiscard]] ChipRow* soundness() const { return m_soundness; }
-    [[nodiscard]] ChipRow* ripeness() const { return m_ripeness; }
-    [[nodiscard]] ChipRow* storage() const { return m_storage; }
-    [[nodiscard]] QSpinBox* days() const { return m_days; }
-    /// What is said of fallen or hurt fruit; hidden while the fruit is neither.
-    [[nodiscard]] FlowText* caution() const { return m_caution; }
+    [[nodiscard]] ConditionFields* fields() const { return m_fields; }
+    /// What was understood of the line, and how fair a test it would be.
+    [[nodiscard]] FlowText* understood() const { return m_understood; }
+    /// Says that the condition is the one of the last bite; hidden while none was taken over.
+    [[nodiscard]] QWidget* carried() const { return m_carried; }
 
   private:
-    void fillChips();
     void understand();
-    void refreshCaution();
-    [[nodiscard]] LotCondition condition(Date day) const;
+    [[nodiscard]] Fairness fairness() const;
 
     QLineEdit* m_line;
     FlowText* m_understood;
     QComboBox* m_taster;
-    ChipRow* m_origin;
-    ChipRow* m_soundness;
-    ChipRow* m_ripeness;
-    ChipRow* m_storage;
-    QSpinBox* m_days;
-    FlowText* m_caution;
+    ConditionFields* m_fields;
+    QWidget* m_carried;
+    FlowText* m_carriedWords;
+    QString m_saving;   ///< the tree the bite being saved is of
+    QString m_lastTree; ///< the tree of the last bite that was saved
 };
 
 } // namespace pipwright::ui

@@ -26,6 +26,7 @@ enum class EntryKind {
     swapTags,    ///< its tag hangs on another tree
     plantBeside, ///< a second plant stands at the place
     moveRecords, ///< records were put down for the wrong tree
+    condition,   ///< the condition of a lot is put right
     voiding,     ///< a record counts no more
 };
 
@@ -54,6 +55,8 @@ class EntryForm : public QWidget {
     }
     /// The edits, or what is missing.
     virtual Result<ChangeSet> edits(const EntryTarget& target, const EditContext& context) = 0;
+    /// What is said when it was saved; empty when there is nothing to say. Asked before saved().
+    [[nodiscard]] virtual QString confirmation() const { return {}; }
     /// It was saved: forget what was typed, keep what is likely the same next time.
     virtual void saved() = 0;
     /// Whether it is for one tree at a time.

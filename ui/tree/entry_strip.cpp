@@ -2,6 +2,7 @@
 
 #include "ui/book/open_book.h"
 #include "ui/tree/bite_form.h"
+#include "ui/tree/condition_form.h"
 #include "ui/tree/identity_forms.h"
 #include "ui/tree/observation_form.h"
 #include "ui/tree/short_forms.h"
@@ -18,26 +19,85 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace pipwright::ui {
 
+/// As high as the form in it, and when there is no room for that, it scrolls: nothing is cut off.
+class FormScroll : public QScrollArea {
+  public:
+    explicit FormScroll(QWidget* parent) : QScrollArea(parent) {
+        setFrameShape(QFrame::NoFrame);
+        setWidgetResizable(true);
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        setFocusPolicy(Qt::NoFocus);
+        viewport()->setAutoFillBackground(false);
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+        policy.setHeightForWidth(true);
+        setSizePolicy(policy);
+    }
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override {
+        return widget() == nullptr             ? 0
+               : widget()->hasHeightForWidth() ? widget()->heightForWidth(width)
+                                               : widget()->sizeHint().height();
+    }
+    [[nodiscard]] QSize sizeHint() const override {
+        return widget() == nullptr ? QSize() : widget()->sizeHint();
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {0, 0}; }
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (watched == widget() && event->type() == QEvent::LayoutRequest) {
+            updateGeometry();
+        }
+        return QScrollArea::eventFilter(watched, event);
+    }
+};
+
 EntryStrip::EntryStrip(OpenBook& book, QWidget* parent)
     : QWidget(parent), m_book(book), m_title(new FlowText({}, FlowText::Weight::strong, this)),
-      m_place(new QVBoxLayout), m_day(new InexactDateEdit(book.today(), this)),
-      m_dayRow(new QWidget(this)), m_notice(new NoticeBar(this)),
-      m_save(new QPushButton(tr("Save (Enter)"), this)),
+      m_place(new QVBoxLayout), m_scroll(new FormScroll(this)),
+      m_day(new InexactDateEdit(book.today(), this)), m_dayRow(new QWidget(this)),
+      m_notice(new NoticeBar(this)), m_save(new QPushButton(tr("Save (Enter)"), this)),
       m_leave(new QPushButton(tr("Back (Esc)"), this)) {
     m_choosePhoto = [this] {
         return QFileDialog::getOpenFileName(window(), tr("Photo of the tree"), {},
                                             tr("Pictures (*.jpg *.jpeg *.png *.svg)"));
     };
+    layOut();
+    setAccessibleName(tr("New entry"));
+    // Chips and cautions wrap: the height follows from the width.
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    connect(m_save, &QPushButton::clicked, this, &EntryStrip::save);
+    connect(m_leave, &QPushButton::clicked, this, &EntryStrip::leave);
+    // What was wrong is no longer said once it is being put right.
+    connect(m_day->line(), &QLineEdit::textChanged, m_notice, &NoticeBar::close);
+    // Whoever goes along with the keys sees where he is.
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        if (now != nullptr && m_scroll->isAncestorOf(now)) {
+            m_scroll->ensureWidgetVisible(now, 0, 8);
+        }
+    });
+    hide();
+}
+
+void EntryStrip::layOut() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 8, 12, 10);
     layout->setSpacing(6);
     layout->addWidget(m_title);
     layout->addWidget(m_notice);
-    layout->addLayout(m_place);
+    auto* forms = new QWidget;
+    forms->setAutoFillBackground(false);
+    forms->setLayout(m_place);
+    m_place->setContentsMargins(0, 0, 0, 0);
+    m_scroll->setWidget(forms);
+    layout->addWidget(m_scroll);
     auto* dayLayout = new QHBoxLayout(m_dayRow);
     dayLayout->setContentsMargins(0, 0, 0, 0);
     auto* dayLabel = new FlowText(tr("Day"), FlowText::Weight::second, m_dayRow);
@@ -49,14 +109,6 @@ EntryStrip::EntryStrip(OpenBook& book, QWidget* parent)
     buttons->addWidget(m_leave);
     buttons->addStretch(1);
     layout->addLayout(buttons);
-    setAccessibleName(tr("New entry"));
-    // Chips and cautions wrap: the height follows from the width.
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
-    connect(m_save, &QPushButton::clicked, this, &EntryStrip::save);
-    connect(m_leave, &QPushButton::clicked, this, &EntryStrip::leave);
-    hide();
 }
 
 QString EntryStrip::titleText() const {
@@ -89,6 +141,8 @@ EntryForm* EntryStrip::make(EntryKind kind) {
         return new BesideForm(m_book, this);
     case EntryKind::moveRecords:
         return new MoveForm(m_book, this);
+    case EntryKind::condition:
+        return new ConditionForm(m_book, this);
     case EntryKind::voiding:
         break;
     }
@@ -175,6 +229,12 @@ void EntryStrip::beginVoiding(const Voiding& voiding) {
     open(wanted);
 }
 
+void EntryStrip::beginCondition(const KeptLot& kept) {
+    auto* wanted = static_cast<ConditionForm*>(form(EntryKind::condition));
+    wanted->setLot(kept);
+    open(wanted);
+}
+
 void EntryStrip::open(EntryForm* form) {
     if (QWidget* focus = QApplication::focusWidget(); focus != nullptr && !isAncestorOf(focus)) {
         m_before = focus;
@@ -222,6 +282,10 @@ bool EntryStrip::eventFilter(QObject* watched, QEvent* event) {
         return QWidget::eventFilter(watched, event);
     }
     const int key = static_cast<QKeyEvent*>(event)->key();
+    if (!static_cast<QKeyEvent*>(event)->text().isEmpty() && key != Qt::Key_Tab &&
+        key != Qt::Key_Backtab) {
+        m_notice->close(); // what was wrong is being put right
+    }
     if (key == Qt::Key_Escape) {
         leave();
         return true;
@@ -250,7 +314,7 @@ Result<EditContext> EntryStrip::contextOf(const EntryTarget& target) {
     }
     const auto day = m_day->date();
     if (!day) {
-        return missing(m_day->isEmpty() ? tr("There is no day.") : m_day->meaning(),
+        return missing(tr("There is no day."),
                        tr("Type it as 22 Aug, or press Up in the field for today."));
     }
     if (day->from > m_book.today()) {
@@ -272,6 +336,12 @@ void EntryStrip::save() {
     if (m_form == nullptr || m_target.trees.empty()) {
         return;
     }
+    if (m_form->hasDay() && !m_day->isEmpty() && !m_day->date()) {
+        // The field says itself what is wrong; once is enough.
+        m_day->line()->setFocus(Qt::OtherFocusReason);
+        m_day->line()->selectAll();
+        return;
+    }
     const auto context = contextOf(m_target);
     if (!context) {
         m_notice->tell(context.problem());
@@ -286,9 +356,10 @@ void EntryStrip::save() {
     if (!m_book.apply(*edits)) {
         return; // the window says why; what was typed stays
     }
+    const QString words = m_form->confirmation();
     m_form->saved();
-    Q_EMIT saved();
     leave();
+    Q_EMIT saved(words);
 }
 
 void EntryStrip::leave() {

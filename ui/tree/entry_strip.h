@@ -13,8 +13,10 @@ class QVBoxLayout;
 namespace pipwright::ui {
 
 class FlowText;
+class FormScroll;
 class InexactDateEdit;
 class NoticeBar;
+struct KeptLot;
 struct Voiding;
 
 /// Where an entry is typed: a strip on top of the sheet, no dialog. Enter saves, Esc puts it away
@@ -32,6 +34,7 @@ class EntryStrip : public QWidget {
     /// Opens with this kind for the selected trees, or says why it cannot.
     void begin(EntryKind kind);
     void beginVoiding(const Voiding& voiding);
+    void beginCondition(const KeptLot& kept);
     /// The trees of an entry begun now.
     [[nodiscard]] EntryTarget target(bool forOne) const;
     void save();
@@ -44,7 +47,8 @@ class EntryStrip : public QWidget {
     [[nodiscard]] QString titleText() const;
 
   Q_SIGNALS:
-    void saved();
+    /// `words` say what was kept, when there is something to say beyond that it was.
+    void saved(const QString& words);
     void left();
 
   protected:
@@ -57,6 +61,7 @@ class EntryStrip : public QWidget {
     EntryForm* make(EntryKind kind);
     void open(EntryForm* form);
     void watch(QWidget* part);
+    void layOut();
     [[nodiscard]] Result<EditContext> contextOf(const EntryTarget& target);
 
     OpenBook& m_book;
@@ -67,6 +72,7 @@ class EntryStrip : public QWidget {
     QPointer<QWidget> m_before; ///< had the focus before the strip opened
     FlowText* m_title;
     QVBoxLayout* m_place;
+    FormScroll* m_scroll;
     InexactDateEdit* m_day;
     QWidget* m_dayRow;
     NoticeBar* m_notice;

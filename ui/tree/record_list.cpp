@@ -44,7 +44,7 @@ class DotMark : public QWidget {
 class RecordRow : public QWidget {
   public:
     RecordRow(const RecordWords& words, RecordList* list)
-        : QWidget(list), m_list(list), m_voidings(words.voidings) {
+        : QWidget(list), m_list(list), m_voidings(words.voidings), m_lot(words.lot) {
         setFocusPolicy(Qt::StrongFocus);
         setAccessibleName(words.heading + QStringLiteral(". ") +
                           (words.quiet + words.lines).join(QStringLiteral(". ")));
@@ -61,7 +61,7 @@ class RecordRow : public QWidget {
         if (words.dot) {
             top->addWidget(new DotMark(*words.dot, this), 0, Qt::AlignTop);
         }
-        if (!m_voidings.empty()) {
+        if (hasMenu()) {
             top->addWidget(makeButton(), 0, Qt::AlignTop);
         }
         layout->addLayout(top);
@@ -87,15 +87,20 @@ class RecordRow : public QWidget {
                                    : openMenu(mapToGlobal(rect().bottomLeft()));
             return;
         }
+        if (event->key() == Qt::Key_F2 && m_lot) {
+            Q_EMIT m_list->conditionWanted(*m_lot);
+            return;
+        }
         QWidget::keyPressEvent(event);
     }
     void contextMenuEvent(QContextMenuEvent* event) override {
-        if (!m_voidings.empty()) {
+        if (hasMenu()) {
             openMenu(event->globalPos());
         }
     }
 
   private:
+    [[nodiscard]] bool hasMenu() const { return m_lot.has_value() || !m_voidings.empty(); }
     void addLines(const QStringList& lines, FlowText::Weight weight) {
         for (const QString& line : lines) {
             auto* text = new FlowText(line, weight, this);
@@ -109,7 +114,8 @@ class RecordRow : public QWidget {
         more->setAutoRaise(true);
         more->setFocusPolicy(Qt::NoFocus); // Delete and the menu key do the same from the row
         more->setAccessibleName(RecordList::tr("What can be done with this record"));
-        more->setToolTip(RecordList::tr("Void this record (Delete)"));
+        more->setToolTip(m_lot ? RecordList::tr("Put the condition right (F2), void (Delete)")
+                               : RecordList::tr("Void this record (Delete)"));
         QObject::connect(more, &QToolButton::clicked, this,
                          [this, more] { openMenu(more->mapToGlobal(more->rect().bottomLeft())); });
         return more;
@@ -117,6 +123,10 @@ class RecordRow : public QWidget {
     void openMenu(const QPoint& at) {
         auto* menu = new QMenu(this);
         menu->setAttribute(Qt::WA_DeleteOnClose);
+        if (m_lot) {
+            menu->addAction(RecordList::tr("Put the condition of the fruit right …"), m_list,
+                            [list = m_list, lot = *m_lot] { Q_EMIT list->conditionWanted(lot); });
+        }
         for (const Voiding& voiding : m_voidings) {
             menu->addAction(RecordList::tr("Void %1 …").arg(voiding.what), m_list,
                             [list = m_list, voiding] { Q_EMIT list->voidWanted(voiding); });
@@ -126,6 +136,7 @@ class RecordRow : public QWidget {
 
     RecordList* m_list;
     std::vector<Voiding> m_voidings;
+    std::optional<KeptLot> m_lot;
 };
 
 } // namespace

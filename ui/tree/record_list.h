@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/history/change.h"
+#include "ui/tree/condition_form.h"
 #include "ui/widgets/score_mark.h"
 
 #include <QString>
@@ -30,10 +31,12 @@ struct RecordWords {
     QStringList lines{};
     std::optional<IntervalDot> dot{};
     std::vector<Voiding> voidings{};
+    std::optional<KeptLot> lot{}; ///< of a tasting: its condition can be put right
 };
 
 /// Records one below the other, newest first, the first few at once and the rest when asked for.
-/// Each can be reached with Tab; its button, its context menu or Delete voids it.
+/// Each can be reached with Tab; its button, its context menu or Delete voids it;
+/// F2 puts the condition of a tasted lot right.
 class RecordList : public QWidget {
     Q_OBJECT
 
@@ -47,6 +50,7 @@ class RecordList : public QWidget {
 
   Q_SIGNALS:
     void voidWanted(const pipwright::ui::Voiding& voiding);
+    void conditionWanted(const pipwright::ui::KeptLot& kept);
 
   private:
     void fill(std::size_t most);

@@ -10,6 +10,7 @@
 #include "ui/tree/tree_journal.h"
 #include "ui/tree/tree_words.h"
 #include "ui/widgets/empty_place.h"
+#include "ui/widgets/notice_bar.h"
 
 #include <QKeyEvent>
 #include <QScrollArea>
@@ -25,6 +26,7 @@ namespace {
 
 constexpr int kNarrowest = 360;
 constexpr int kWidest = 480;
+constexpr int kLeastOfSheet = 48;
 
 /// Takes whatever width the sheet has, so that a name of two hundred letters widens nothing.
 class SheetColumn : public QWidget {
@@ -39,7 +41,7 @@ class SheetColumn : public QWidget {
 
 TreeSheet::TreeSheet(OpenBook& book, QWidget* parent)
     : QWidget(parent), m_book(book), m_reader(book), m_strip(new EntryStrip(book, this)),
-      m_pages(new QStackedWidget(this)),
+      m_said(new NoticeBar(this)), m_pages(new QStackedWidget(this)),
       m_empty(new EmptyPlace(IconName::tree, tr("No tree is selected"),
                              tr("Choose one in the rows, or find it with Ctrl+K: its life will "
                                 "stand here."))),
@@ -60,8 +62,15 @@ TreeSheet::TreeSheet(OpenBook& book, QWidget* parent)
     for (RecordList* list : {m_tastings, m_seen}) {
         connect(list, &RecordList::voidWanted, m_strip, &EntryStrip::beginVoiding);
     }
+    connect(m_tastings, &RecordList::conditionWanted, m_strip, &EntryStrip::beginCondition);
+    connect(m_strip, &EntryStrip::saved, this, [this](const QString& words) {
+        if (!words.isEmpty()) {
+            m_said->say(NoticeBar::Kind::word, words, {});
+        }
+    });
     connect(m_journal, &TreeJournal::problemMet, &m_book, &OpenBook::problemMet);
     connect(&m_book, &OpenBook::currentTreeChanged, this, [this] {
+        m_said->close();
         read();
         m_scroll->verticalScrollBar()->setValue(0);
     });
@@ -74,7 +83,10 @@ void TreeSheet::build() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(m_strip);
+    layout->addWidget(m_said);
     layout->addWidget(m_pages, 1);
+    // However high the strip becomes, something of the tree stays in sight.
+    m_pages->setMinimumHeight(kLeastOfSheet);
     auto* content = new SheetColumn;
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 0, 12);
@@ -121,7 +133,8 @@ QStringList TreeSheet::keysHelp() {
             tr("Enter: save; Esc: back, and keep what was typed"),
             tr("Up and Down in the day: one day later or earlier"),
             tr("Arrows in the time line: from mark to mark"),
-            tr("Delete on a record: void it, with a reason")};
+            tr("Delete on a record: void it, with a reason"),
+            tr("F2 on a tasting: put its condition right")};
 }
 
 void TreeSheet::setUnits(UnitChoice units) {
@@ -130,6 +143,7 @@ void TreeSheet::setUnits(UnitChoice units) {
 }
 
 void TreeSheet::begin(EntryKind kind) {
+    m_said->close();
     m_strip->begin(kind);
 }
 

@@ -21,6 +21,7 @@ class EmptyPlace;
 class EntryStrip;
 class KinView;
 class LifeLine;
+class NoticeBar;
 class OpenBook;
 class PhotoStrip;
 class RecordList;
@@ -41,6 +42,8 @@ class TreeSheet : public QWidget {
     void setUnits(UnitChoice units);
     [[nodiscard]] const std::optional<TreeFacts>& facts() const { return m_facts; }
     [[nodiscard]] EntryStrip* strip() const { return m_strip; }
+    /// What was kept last; hidden while there is nothing to say.
+    [[nodiscard]] NoticeBar* said() const { return m_said; }
     [[nodiscard]] TreeHead* head() const { return m_head; }
     [[nodiscard]] KinView* kin() const { return m_kin; }
     [[nodiscard]] LifeLine* life() const { return m_life; }
@@ -74,6 +77,7 @@ class TreeSheet : public QWidget {
     UnitChoice m_units = UnitChoice::metric;
     int m_readings = 0;
     EntryStrip* m_strip;
+    NoticeBar* m_said; ///< what was kept, after the strip has closed
     QStackedWidget* m_pages;
     EmptyPlace* m_empty;
     QScrollArea* m_scroll;

@@ -2,6 +2,7 @@
 
 #include "core/history/edits.h"
 #include "ui/book/orchard_words.h"
+#include "ui/tree/fruit_words.h"
 #include "ui/tree/life_marks.h"
 #include "ui/tree/tree_facts.h"
 #include "ui/widgets/number_text.h"
@@ -61,6 +62,7 @@ RecordWords wordsOf(const OrchardView& view, const TastedLot& tasted) {
     }
     words.quiet << conditionWords(tasted.lot) + QStringLiteral("; ") +
                        fairnessWords(tasted.fairness);
+    words.lot = KeptLot{tasted.lot, tasted.tasting.date};
     for (const Score& score : tasted.scores) {
         words.lines << scoreLine(view, score);
         words.voidings.push_back(voidingOf(
@@ -75,7 +77,7 @@ struct Dated {
     RecordWords words;
 };
 
-Dated datedOf(const OrchardView& view, const Observation& one) {
+Dated datedOf(const OrchardView& view, const Observation& one, std::span<const FruitDay> days) {
     const Trait* trait = view.trait(one.trait);
     const QString name =
         trait != nullptr ? QString::fromStdString(trait->name) : TreeWords::tr("observation");
@@ -89,6 +91,10 @@ Dated datedOf(const OrchardView& view, const Observation& one) {
         words.heading += who;
         words.lines << valueWords(view, one);
     }
+    if (!one.instrument.empty()) {
+        words.quiet << TreeWords::tr("with %1").arg(QString::fromStdString(one.instrument));
+    }
+    words.lines << fruitLines(one, days);
     words.voidings.push_back(
         voidingOf(one, TreeWords::tr("the %1 of %2").arg(name, dayWords(one))));
     return {one.date.value_or(Date()), std::move(words)};
@@ -158,8 +164,9 @@ std::vector<RecordWords> tastingWords(const TreeFacts& facts) {
 
 std::vector<RecordWords> seenWords(const TreeFacts& facts) {
     std::vector<Dated> dated;
+    const std::vector<FruitDay> days = fruitDays(facts.life.observations);
     for (const Observation& one : facts.life.observations) {
-        dated.push_back(datedOf(*facts.view, one));
+        dated.push_back(datedOf(*facts.view, one, days));
     }
     for (const Decision& one : facts.life.decisions) {
         dated.push_back(datedOf(*facts.view, one));

@@ -1,5 +1,6 @@
 #include "tests/ui/tree/sheet_on_orchard.h"
 #include "ui/tree/bite_form.h"
+#include "ui/tree/condition_fields.h"
 #include "ui/tree/observation_form.h"
 #include "ui/tree/record_list.h"
 #include "ui/widgets/chip_row.h"
@@ -7,10 +8,10 @@
 #include "ui/widgets/inexact_date_edit.h"
 #include "ui/widgets/notice_bar.h"
 
-#include <QAbstractSpinBox>
 #include <QFile>
 #include <QLineEdit>
 #include <QSignalSpy>
+#include <QSpinBox>
 #include <QTemporaryDir>
 #include <QToolButton>
 
@@ -109,6 +110,33 @@ TEST_F(Entry, RefusesADayAheadOfToday) {
     EXPECT_TRUE(strip()->notice()->isVisible());
 }
 
+TEST_F(Entry, TakesTheDayAsItIsSpokenOf) {
+    m_sheet->begin(EntryKind::note);
+    type("two drops");
+    setDay("last tue");
+    press(Qt::Key_Return);
+    ASSERT_EQ(seen(trait_key::kNote).size(), 1U);
+    EXPECT_EQ(seen(trait_key::kNote)[0].date, Date::of(2026, 8, 18));
+}
+
+TEST_F(Entry, SaysOnceWhatIsWrongWithTheDayAndOnlyAsLongAsItIs) {
+    m_sheet->begin(EntryKind::note);
+    type("two drops");
+    setDay("31 June");
+    press(Qt::Key_Return);
+    EXPECT_TRUE(seen(trait_key::kNote).empty());
+    EXPECT_TRUE(strip()->day()->meaning().contains(QStringLiteral("30 days")));
+    EXPECT_FALSE(strip()->notice()->isVisible()); // the field has said it
+    EXPECT_EQ(QApplication::focusWidget(), strip()->day()->line());
+    setDay("2026-08-23");
+    press(Qt::Key_Return);
+    EXPECT_TRUE(strip()->notice()->isVisible()); // ahead of today: the field cannot know
+    setDay("21 Aug");
+    EXPECT_FALSE(strip()->notice()->isVisible());
+    press(Qt::Key_Return);
+    EXPECT_EQ(seen(trait_key::kNote).size(), 1U);
+}
+
 TEST_F(Entry, DecisionNeedsAReasonAndOneDay) {
     m_sheet->begin(EntryKind::decision);
     type("w");
@@ -167,12 +195,13 @@ TEST_F(Entry, TakesABiteInOneLine) {
 TEST_F(Entry, RemembersTheConditionAndCautionsOfFallenFruit) {
     m_sheet->begin(EntryKind::bite);
     auto* form = static_cast<BiteForm*>(strip()->form(EntryKind::bite));
-    EXPECT_FALSE(form->caution()->isVisible());
-    QTest::mouseClick(form->origin()->chip(QStringLiteral("on_ground_longer")), Qt::LeftButton);
-    EXPECT_TRUE(form->caution()->isVisible());
-    EXPECT_TRUE(form->caution()->text().contains(QStringLiteral("germs")));
-    QTest::mouseClick(form->soundness()->chip(QStringLiteral("rot")), Qt::LeftButton);
-    EXPECT_TRUE(form->caution()->text().contains(QStringLiteral("do not eat")));
+    EXPECT_FALSE(form->fields()->caution()->isVisible());
+    QTest::mouseClick(form->fields()->origin()->chip(QStringLiteral("on_ground_longer")),
+                      Qt::LeftButton);
+    EXPECT_TRUE(form->fields()->caution()->isVisible());
+    EXPECT_TRUE(form->fields()->caution()->text().contains(QStringLiteral("germs")));
+    QTest::mouseClick(form->fields()->soundness()->chip(QStringLiteral("rot")), Qt::LeftButton);
+    EXPECT_TRUE(form->fields()->caution()->text().contains(QStringLiteral("do not eat")));
     form->line()->setFocus();
     type("4");
     press(Qt::Key_Return);
@@ -191,11 +220,11 @@ TEST_F(Entry, RemembersTheConditionAndCautionsOfFallenFruit) {
 TEST_F(Entry, ReadsDaysInStore) {
     m_sheet->begin(EntryKind::bite);
     auto* form = static_cast<BiteForm*>(strip()->form(EntryKind::bite));
-    form->storage()->chip(QStringLiteral("fridge"))->setFocus();
+    form->fields()->storage()->chip(QStringLiteral("fridge"))->setFocus();
     type("f");
     QTest::keyClick(form->line(), Qt::Key_6);
-    form->findChild<QAbstractSpinBox*>()->setFocus();
-    form->findChild<QAbstractSpinBox*>()->selectAll();
+    form->fields()->days()->setFocus();
+    form->fields()->days()->selectAll();
     type("5");
     press(Qt::Key_Return);
     const auto lots = all<Lot>();
