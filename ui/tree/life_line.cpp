@@ -1,5 +1,6 @@
 #include "ui/tree/life_line.h"
 
+#include "ui/tree/life_painting.h"
 #include "ui/tree/tree_facts.h"
 #include "ui/widgets/flow_text.h"
 #include "ui/widgets/number_text.h"
@@ -21,13 +22,20 @@ namespace {
 constexpr int kGutter = 68;
 constexpr int kRight = 12;
 constexpr int kAxisHeight = 18;
-constexpr int kLaneHeight = 62;
-constexpr int kScaleTop = 6;     ///< liking 9
-constexpr int kScaleBottom = 38; ///< liking 1
-constexpr int kWindowTop = 43;
+constexpr int kLaneHeight = 76;
+constexpr int kWordMarks = 10;   ///< what was decided, grafted, noted: above the likings
+constexpr int kScaleTop = 24;    ///< liking 9
+constexpr int kScaleBottom = 52; ///< liking 1
+constexpr int kWindowTop = 57;
 constexpr int kWindowHeight = 6;
-constexpr int kSmallMarks = 55;
+constexpr int kSmallMarks = 69;
 constexpr double kNear = 9;
+constexpr double kApart = 11; ///< of two word marks, so that none covers the other
+
+bool isWordMark(LifeMark::Shape shape) {
+    return shape == LifeMark::Shape::decision || shape == LifeMark::Shape::graft ||
+           shape == LifeMark::Shape::note;
+}
 
 int dayOfCrop(int cropYear, Date date) {
     return daysBetween(*Date::of(cropYear, 1, 1), date);
@@ -102,6 +110,16 @@ QRectF LifeDrawing::laneRect(std::size_t lane) const {
             static_cast<double>(width()), static_cast<double>(kLaneHeight)};
 }
 
+double LifeDrawing::wordMarkX(const LifeLane& lane, std::size_t mark) const {
+    double x = 0;
+    for (std::size_t earlier = 0; earlier <= mark; ++earlier) {
+        if (isWordMark(lane.marks[earlier].shape)) {
+            x = std::max(xOf(lane.cropYear, lane.marks[earlier].date), x + kApart);
+        }
+    }
+    return std::min(x, static_cast<double>(width() - kRight / 2));
+}
+
 QPointF LifeDrawing::pointOf(std::size_t lane, std::size_t mark) const {
     const LifeLane& one = m_lanes[lane];
     const double top = laneRect(lane).top();
@@ -117,7 +135,8 @@ QPointF LifeDrawing::pointOf(std::size_t lane, std::size_t mark) const {
         return {x, top + heightOfLiking(at.liking.value_or(1))};
     case LifeMark::Shape::decision:
     case LifeMark::Shape::graft:
-        return {x, top + kScaleTop + 2};
+    case LifeMark::Shape::note:
+        return {wordMarkX(one, mark), top + kWordMarks};
     case LifeMark::Shape::bloom:
         return {x, top + kWindowTop + kWindowHeight / 2.0};
     case LifeMark::Shape::drop:
@@ -320,7 +339,14 @@ void LifeDrawing::paintLane(QPainter& painter, std::size_t lane) const {
     }
     paintWindow(painter, lane);
     for (std::size_t mark = 0; mark < one.marks.size(); ++mark) {
-        paintMark(painter, one.marks[mark], pointOf(lane, mark));
+        const LifeMark& at = one.marks[mark];
+        if (at.lowest && *at.lowest != *at.highest) { // tasters who did not agree
+            const QPointF point = pointOf(lane, mark);
+            painter.setPen(QPen(lifeMarkInk(at.shape, theme), 1.5));
+            painter.drawLine(QPointF(point.x(), room.top() + heightOfLiking(*at.lowest)),
+                             QPointF(point.x(), room.top() + heightOfLiking(*at.highest)));
+        }
+        paintLifeMark(painter, at.shape, pointOf(lane, mark), theme);
     }
     if (m_current && m_current->lane == lane) {
         painter.setPen(QPen(theme.sky, 2));
@@ -369,72 +395,13 @@ void LifeDrawing::paintWindow(QPainter& painter, std::size_t lane) const {
     }
 }
 
-void LifeDrawing::paintMark(QPainter& painter, const LifeMark& mark, QPointF at) const {
-    const Theme& theme = themeOf(this);
-    const QColor leaf = withContrast(theme.leaf, theme.surface, 3.0);
-    const QColor russet = withContrast(theme.russet, theme.surface, 3.0);
-    const double laneTop =
-        kAxisHeight + std::floor((at.y() - kAxisHeight) / kLaneHeight) * kLaneHeight;
-    switch (mark.shape) {
-    case LifeMark::Shape::fair:
-    case LifeMark::Shape::unfair:
-    case LifeMark::Shape::unclear: {
-        const bool fair = mark.shape == LifeMark::Shape::fair;
-        painter.setPen(QPen(fair ? leaf : russet, 1.5));
-        if (mark.lowest && *mark.lowest != *mark.highest) {
-            painter.drawLine(QPointF(at.x(), laneTop + heightOfLiking(*mark.lowest)),
-                             QPointF(at.x(), laneTop + heightOfLiking(*mark.highest)));
-        }
-        painter.setBrush(fair ? leaf : theme.surface);
-        if (mark.shape == LifeMark::Shape::unfair) {
-            painter.drawPolygon(QPolygonF({at + QPointF(0, -5), at + QPointF(5, 0),
-                                           at + QPointF(0, 5), at + QPointF(-5, 0)}));
-        } else {
-            painter.drawEllipse(at, 4, 4);
-        }
-        break;
-    }
-    case LifeMark::Shape::decision:
-        painter.setPen(QPen(theme.ink, 1.2));
-        painter.setBrush(theme.ink);
-        painter.drawLine(at + QPointF(0, -5), at + QPointF(0, 6));
-        painter.drawPolygon(
-            QPolygonF({at + QPointF(0, -5), at + QPointF(6, -2.5), at + QPointF(0, 0)}));
-        break;
-    case LifeMark::Shape::graft:
-        painter.setPen(QPen(leaf, 1.8));
-        painter.drawPolyline(
-            QPolygonF({at + QPointF(-4, -4), at + QPointF(0, 2), at + QPointF(4, -4)}));
-        painter.drawLine(at + QPointF(0, 2), at + QPointF(0, 6));
-        break;
-    case LifeMark::Shape::bloom:
-        painter.setPen(QPen(withContrast(theme.secondInk, theme.surface, 3.0), 1.2));
-        painter.setBrush(theme.surface);
-        for (int petal = 0; petal < 5; ++petal) {
-            const double angle = petal * 2 * 3.14159265358979 / 5 - 1.5707963;
-            painter.drawEllipse(at + QPointF(std::cos(angle) * 3, std::sin(angle) * 3), 2, 2);
-        }
-        break;
-    case LifeMark::Shape::drop:
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(russet);
-        painter.drawPolygon(
-            QPolygonF({at + QPointF(-4, -3), at + QPointF(4, -3), at + QPointF(0, 4)}));
-        break;
-    case LifeMark::Shape::disease:
-        painter.setPen(QPen(withContrast(theme.blood, theme.surface, 3.0), 1.5));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(QRectF(at.x() - 3, at.y() - 3, 6, 6));
-        break;
-    }
-}
-
 LifeLine::LifeLine(QWidget* parent)
-    : QWidget(parent), m_drawing(new LifeDrawing(this)),
+    : QWidget(parent), m_legend(new LifeLegend(this)), m_drawing(new LifeDrawing(this)),
       m_words(new FlowText({}, FlowText::Weight::small, this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 0, 4, 4);
     layout->setSpacing(4);
+    layout->addWidget(m_legend);
     layout->addWidget(m_drawing);
     layout->addWidget(m_words);
     connect(m_drawing, &LifeDrawing::currentWordsChanged, this,
@@ -444,11 +411,10 @@ LifeLine::LifeLine(QWidget* parent)
 void LifeLine::show(const TreeFacts& facts) {
     auto lanes = lifeLanes(facts);
     const bool any = !lanes.empty();
-    m_hint =
-        any ? tr("Dot: fair tasting, by its liking. Diamond: not fair. Ring: unclear. Bar: seen "
-                 "ripe, dotted where an end was not seen. Flag: decision. Fork: graft. "
-                 "Flower: bloom. Triangle: drops. Square: disease.")
-            : tr("Bloom, walk marks, tastings and decisions will draw its years here.");
+    m_hint = any ? tr("Point at a mark, or go along with the arrow keys, to read it.")
+                 : tr("Bloom, walk marks, tastings, notes and decisions will draw its years here.");
+    m_legend->setLanes(lanes);
+    m_legend->setVisible(any);
     m_drawing->setLanes(std::move(lanes));
     m_drawing->setVisible(any);
     m_words->setText(m_hint);

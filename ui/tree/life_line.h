@@ -10,6 +10,7 @@
 namespace pipwright::ui {
 
 class FlowText;
+class LifeLegend;
 
 /// The drawing of the time line: one lane a crop year, all on one axis of months.
 class LifeDrawing : public QWidget {
@@ -47,6 +48,8 @@ class LifeDrawing : public QWidget {
 
     [[nodiscard]] int marksOf(std::size_t lane) const;
     [[nodiscard]] double xOf(int cropYear, Date date) const;
+    /// Decisions, grafts and notes of one week stand side by side.
+    [[nodiscard]] double wordMarkX(const LifeLane& lane, std::size_t mark) const;
     [[nodiscard]] QRectF laneRect(std::size_t lane) const;
     [[nodiscard]] QRectF windowRect(std::size_t lane) const;
     [[nodiscard]] std::optional<Spot> spotAt(QPointF point) const;
@@ -54,7 +57,6 @@ class LifeDrawing : public QWidget {
     void paintAxis(QPainter& painter) const;
     void paintLane(QPainter& painter, std::size_t lane) const;
     void paintWindow(QPainter& painter, std::size_t lane) const;
-    void paintMark(QPainter& painter, const LifeMark& mark, QPointF at) const;
 
     std::vector<LifeLane> m_lanes;
     std::optional<Spot> m_current;
@@ -62,7 +64,7 @@ class LifeDrawing : public QWidget {
     int m_lastDay = 365;
 };
 
-/// The time line with the words of the mark pointed at below it, and what the shapes mean.
+/// The legend of the marks that occur, the time line, and the words of the mark pointed at.
 class LifeLine : public QWidget {
     Q_OBJECT
 
@@ -72,8 +74,10 @@ class LifeLine : public QWidget {
     void show(const TreeFacts& facts);
     using QWidget::show;
     [[nodiscard]] LifeDrawing* drawing() const { return m_drawing; }
+    [[nodiscard]] LifeLegend* legend() const { return m_legend; }
 
   private:
+    LifeLegend* m_legend;
     LifeDrawing* m_drawing;
     FlowText* m_words;
     QString m_hint;

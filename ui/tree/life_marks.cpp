@@ -61,6 +61,11 @@ std::optional<LifeMark> markOf(const OrchardView& view, const Observation& one) 
             return std::nullopt;
         }
         mark.shape = LifeMark::Shape::drop;
+    } else if (trait->key == trait_key::kNote) {
+        mark.shape = LifeMark::Shape::note;
+        mark.words = LifeWords::tr("%1: noted: %2")
+                         .arg(dayWords(one), QString::fromStdString(one.words).simplified());
+        return mark;
     } else {
         return std::nullopt;
     }
@@ -158,7 +163,7 @@ std::vector<LifeLane> lifeLanes(const TreeFacts& facts) {
     for (auto& [year, one] : lanes) {
         const bool says = !one.marks.empty() || !one.window.empty() || !one.cropLoad.isEmpty();
         if (!says) {
-            continue; // notes alone stand in the list below
+            continue; // other observations stand in the list below
         }
         std::stable_sort(one.marks.begin(), one.marks.end(),
                          [](const LifeMark& a, const LifeMark& b) { return a.date < b.date; });

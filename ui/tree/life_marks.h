@@ -13,7 +13,7 @@ struct TreeFacts;
 
 /// One thing that happened to a tree, as the time line draws it.
 struct LifeMark {
-    enum class Shape { bloom, fair, unfair, unclear, decision, graft, drop, disease };
+    enum class Shape { bloom, fair, unfair, unclear, decision, graft, note, drop, disease };
 
     Shape shape = Shape::bloom;
     Date date;

@@ -53,13 +53,6 @@ QString placeLine(const TreeFacts& facts, UnitChoice units) {
         line += TreeHead::tr(", %1 from the zero stake")
                     .arg(lengthText(Metres{*position.distance}, units));
     }
-    int alive = 0;
-    for (const Index other : view.plantsAt(place->position)) {
-        alive += view.plants()[other].state == PlantState::growing ? 1 : 0;
-    }
-    if (alive > 1) {
-        line += TreeHead::tr("; %n plants stand there", nullptr, alive);
-    }
     return line;
 }
 
@@ -268,6 +261,40 @@ void TreeHead::addParents(const TreeFacts& facts) {
     m_lines->addWidget(line);
 }
 
+void TreeHead::addNeighbours(const TreeFacts& facts) {
+    const auto place = facts.plant ? facts.view->placeOf(*facts.plant) : std::nullopt;
+    if (!place) {
+        return;
+    }
+    std::vector<Index> others;
+    for (const Index other : facts.view->plantsAt(place->position)) {
+        if (other != *facts.plant && facts.view->plants()[other].state == PlantState::growing) {
+            others.push_back(other);
+        }
+    }
+    if (others.empty()) {
+        return;
+    }
+    auto* line = new QWidget(this);
+    auto* flow = new FlowLayout(line, 4);
+    auto* also = new FlowText(tr("At the same place also grows:"), FlowText::Weight::small, line);
+    also->setWordWrap(false);
+    flow->addWidget(also);
+    for (const Index plant : others) {
+        const PlantEntry& entry = facts.view->plants()[plant];
+        const QString code = entry.genotype || !entry.tag.empty()
+                                 ? QString::fromStdString(facts.view->plantCode(plant))
+                                 : tr("a plant nobody has identified");
+        auto* link = makeLink(code, tr("Go to %1, which grows at the same place").arg(code), line);
+        connect(link, &QPushButton::clicked, this, [this, plant] { Q_EMIT plantWanted(plant); });
+        flow->addWidget(link);
+    }
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    line->setSizePolicy(policy);
+    m_lines->addWidget(line);
+}
+
 void TreeHead::addPlants(const TreeFacts& facts) {
     if (!facts.genotype) {
         return;
@@ -324,6 +351,7 @@ void TreeHead::show(const TreeFacts& facts, UnitChoice units) {
     addLine(stageLine(facts));
     if (facts.plant) {
         addLine(placeLine(facts, units));
+        addNeighbours(facts);
     }
     if (facts.life.plant) {
         addLine(rootsLine(facts, units));

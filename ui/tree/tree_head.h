@@ -52,6 +52,7 @@ class TreeHead : public QWidget {
     void fillMenu(QMenu* menu);
     void addLine(const QString& text, bool small = false);
     void addParents(const TreeFacts& facts);
+    void addNeighbours(const TreeFacts& facts);
     void addPlants(const TreeFacts& facts);
     void clearLines();
 

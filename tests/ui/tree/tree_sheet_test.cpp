@@ -3,6 +3,7 @@
 #include "ui/tree/identity_forms.h"
 #include "ui/tree/kin_view.h"
 #include "ui/tree/life_line.h"
+#include "ui/tree/life_painting.h"
 #include "ui/tree/photo_strip.h"
 #include "ui/tree/record_list.h"
 #include "ui/tree/sheet_section.h"
@@ -14,6 +15,7 @@
 #include <QListWidget>
 #include <QMenu>
 #include <QMouseEvent>
+#include <QPushButton>
 #include <QToolButton>
 
 namespace pipwright::ui {
@@ -197,12 +199,65 @@ TEST_F(Sheet, AddsASecondPlantAtThePlace) {
     press(Qt::Key_Return);
     const auto place = *entry(m_first).position;
     ASSERT_EQ(m_book->view()->plantsAt(place).size(), 2U);
-    EXPECT_TRUE(
-        m_sheet->head()
-            ->lines()
-            .join(QLatin1Char(' '))
-            .contains(QStringLiteral("2 plants stand there")) ||
-        m_sheet->head()->lines().join(QLatin1Char(' ')).contains(QStringLiteral("2 plant")));
+    // Each names the other and leads to it.
+    const auto neighbour = [this] {
+        for (auto* link : m_sheet->head()->findChildren<QPushButton*>()) {
+            if (link->isVisible() &&
+                link->accessibleName().contains(QStringLiteral("same place"))) {
+                return link;
+            }
+        }
+        return static_cast<QPushButton*>(nullptr);
+    };
+    ASSERT_NE(neighbour(), nullptr);
+    EXPECT_TRUE(neighbour()->text().contains(QStringLiteral("nobody has identified")));
+    neighbour()->click();
+    ASSERT_NE(m_book->currentPlant(), plant(m_first));
+    EXPECT_EQ(m_book->view()->plants()[*m_book->currentPlant()].position, place);
+    ASSERT_NE(neighbour(), nullptr);
+    EXPECT_EQ(neighbour()->text(), QStringLiteral("AT17-001"));
+    neighbour()->click();
+    EXPECT_EQ(m_book->currentPlant(), plant(m_first));
+}
+
+TEST_F(Sheet, TheLifeHasALegendAndAMarkForNotesAndNothingCoversABite) {
+    const QStringList legend = m_sheet->life()->legend()->words();
+    for (const char* word : {"fair tasting", "not a fair one", "decision", "note"}) {
+        EXPECT_TRUE(legend.contains(QString::fromLatin1(word))) << word;
+    }
+    EXPECT_FALSE(legend.contains(QStringLiteral("graft"))); // only what occurs
+    auto* drawing = m_sheet->life()->drawing();
+    const auto& marks = drawing->lanes()[0].marks;
+    std::vector<QPointF> bites;
+    std::vector<QPointF> words;
+    for (std::size_t mark = 0; mark < marks.size(); ++mark) {
+        const bool bite = marks[mark].shape == LifeMark::Shape::fair ||
+                          marks[mark].shape == LifeMark::Shape::unfair;
+        (bite ? bites : words).push_back(drawing->pointOf(0, mark));
+    }
+    ASSERT_EQ(bites.size(), 2U);
+    ASSERT_EQ(words.size(), 2U); // the note and the decision
+    for (const QPointF& word : words) {
+        for (const QPointF& bite : bites) {
+            EXPECT_GT(bite.y() - word.y(), 10); // above, on the same day too
+        }
+    }
+    EXPECT_TRUE(std::any_of(marks.begin(), marks.end(), [](const LifeMark& mark) {
+        return mark.shape == LifeMark::Shape::note &&
+               mark.words.contains(QStringLiteral("bark split"));
+    }));
+}
+
+TEST_F(Sheet, NotesOfOneDayStandSideBySide) {
+    for (int i = 0; i < 3; ++i) {
+        ASSERT_TRUE(m_book->apply(
+            noteOn(std::vector{m_book->treeAt(plant(m_first))}, "again", m_book->context())));
+    }
+    auto* drawing = m_sheet->life()->drawing();
+    ASSERT_EQ(drawing->lanes()[0].cropYear, 2026);
+    ASSERT_EQ(drawing->lanes()[0].marks.size(), 3U);
+    EXPECT_GE(drawing->pointOf(0, 1).x() - drawing->pointOf(0, 0).x(), 10);
+    EXPECT_GE(drawing->pointOf(0, 2).x() - drawing->pointOf(0, 1).x(), 10);
 }
 
 TEST_F(Sheet, MovesTheRecordsOfADayToTheRightTree) {
