@@ -1,13 +1,12 @@
 #include "ui/shell/book_history.h"
 
 #include "ui/book/open_book.h"
+#include "ui/widgets/number_text.h"
 #include "ui/widgets/theme.h"
 
-#include <QDateTime>
 #include <QDialogButtonBox>
 #include <QHeaderView>
 #include <QLabel>
-#include <QLocale>
 #include <QPushButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
@@ -24,7 +23,7 @@ QString text(std::string_view utf8) {
 }
 
 QString valueWords(const Value& value) {
-    const QString words = QString::fromStdString(textOf(value));
+    const QString words = withLocalDates(QString::fromStdString(textOf(value)));
     return words.isEmpty() ? QStringLiteral("–") : words;
 }
 
@@ -46,7 +45,7 @@ QString fieldWords(const Change& change, const FieldChange& field) {
 
 BookHistory::BookHistory(OpenBook& book, QWidget* parent) : QDialog(parent), m_book(book) {
     setWindowTitle(tr("History of the book"));
-    resize(760, 560);
+    resize(980, 620);
     m_list = new QTreeWidget;
     m_list->setAccessibleName(tr("Entries of the journal"));
     m_list->setHeaderLabels({tr("when"), tr("what"), tr("who")});
@@ -102,15 +101,17 @@ void BookHistory::addOlder() {
             sentence = tr("Baseline: the content came without its history");
         }
         const Person* person = entry.person ? view->person(*entry.person) : nullptr;
-        const QDateTime when = QDateTime::fromMSecsSinceEpoch(entry.moment);
+        sentence = withLocalDates(sentence);
         auto* item = new QTreeWidgetItem(
-            {QLocale().toString(when, QLocale::ShortFormat), sentence,
+            {momentText(entry.moment), sentence,
              person != nullptr ? QString::fromStdString(person->name) : QString()});
+        item->setToolTip(1, sentence); // what has no room on the line can be read all the same
         item->setData(0, kPositionRole, static_cast<qlonglong>(entry.position));
         item->setChildIndicatorPolicy(QTreeWidgetItem::ShowIndicator);
         m_list->addTopLevelItem(item);
     }
     m_list->resizeColumnToContents(0);
+    m_list->resizeColumnToContents(2);
     m_older->setEnabled(entries->size() == kAtOnce);
 }
 
@@ -143,7 +144,10 @@ void BookHistory::expand(int row) {
         for (const FieldChange& field : change.fields) {
             const bool blank = change.what == ChangeWhat::created && textOf(field.after).empty();
             if (!blank) {
-                child->addChild(new QTreeWidgetItem({QString(), fieldWords(change, field)}));
+                const QString words = fieldWords(change, field);
+                auto* line = new QTreeWidgetItem({QString(), words});
+                line->setToolTip(1, words);
+                child->addChild(line);
             }
         }
         item->addChild(child);

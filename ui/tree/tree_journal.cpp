@@ -5,10 +5,9 @@
 #include "ui/tree/change_words.h"
 #include "ui/tree/record_list.h"
 #include "ui/tree/tree_facts.h"
+#include "ui/widgets/number_text.h"
 
 #include <QComboBox>
-#include <QDateTime>
-#include <QLocale>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -66,13 +65,11 @@ std::set<Named> recordsOf(const TreeFacts& facts, const Store& store) {
 }
 
 QString whenAndWho(const OrchardView& view, const JournalEntry& entry) {
-    const QDateTime moment = QDateTime::fromMSecsSinceEpoch(entry.moment);
-    return QLocale().toString(moment, TreeJournal::tr("d MMM yyyy, HH:mm")) +
-           QStringLiteral(" · ") + personWords(view, entry.person);
+    return momentText(entry.moment) + QStringLiteral(" · ") + personWords(view, entry.person);
 }
 
 QString sentenceOf(const JournalEntry& entry) {
-    QString sentence = QString::fromStdString(entry.sentence);
+    const QString sentence = withLocalDates(QString::fromStdString(entry.sentence));
     switch (entry.kind) {
     case pipwright::EntryKind::undo:
         return TreeJournal::tr("Undone: %1").arg(sentence);

@@ -36,7 +36,8 @@ void InexactDateEdit::setToday(Date today) {
 }
 
 void InexactDateEdit::setDate(const InexactDate& date) {
-    m_line->setText(QString::fromStdString(date.typed.empty() ? date.from.iso() : date.typed));
+    const bool iso = date.typed.empty() || date.typed == date.from.iso();
+    m_line->setText(iso ? dayWords(date.from) : QString::fromStdString(date.typed));
 }
 
 void InexactDateEdit::clear() {
@@ -88,9 +89,16 @@ void InexactDateEdit::read() {
     }
 }
 
+QString InexactDateEdit::dayWords(Date day) const {
+    const QString local = dateText(day);
+    const auto read = readInexactDate(local.toStdString(), m_today);
+    return read && read->isOneDay() && read->from == day ? local
+                                                         : QString::fromStdString(day.iso());
+}
+
 void InexactDateEdit::stepDays(int days) {
     const Date day = m_date ? m_date->from.plusDays(days) : m_today;
-    m_line->setText(QString::fromStdString(day.iso()));
+    m_line->setText(dayWords(day));
 }
 
 } // namespace pipwright::ui

@@ -44,6 +44,8 @@ class InexactDateEdit : public QWidget {
   private:
     void read();
     void stepDays(int days);
+    /// The day as screens write it, or as ISO date where that could not be read back.
+    [[nodiscard]] QString dayWords(Date day) const;
 
     Date m_today;
     std::optional<InexactDate> m_date;

@@ -4,7 +4,9 @@
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QDateTime>
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <cmath>
 
@@ -122,6 +124,31 @@ QString dateSpanText(Date from, Date to) {
     }
     return NumberText::tr("%1 to %2, %n day(s)", nullptr, daysBetween(from, to) + 1)
         .arg(dateText(from), dateText(to));
+}
+
+QString momentText(std::int64_t millisecondsUtc) {
+    const QDateTime moment = QDateTime::fromMSecsSinceEpoch(millisecondsUtc);
+    const QDate day = moment.date();
+    const auto date =
+        Date::of(day.year(), static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
+    return NumberText::tr("%1, %2", "date, time")
+        .arg(date ? dateText(*date) : QString(),
+             QLocale().toString(moment.time(), QLocale::ShortFormat));
+}
+
+QString withLocalDates(const QString& text) {
+    static const QRegularExpression iso(
+        QStringLiteral("(?<![\\d-])\\d{4}-\\d\\d-\\d\\d(?![\\d-])"));
+    QString local;
+    qsizetype done = 0;
+    for (auto found = iso.globalMatch(text); found.hasNext();) {
+        const QRegularExpressionMatch match = found.next();
+        const auto date = Date::fromIso(match.captured().toStdString());
+        local += text.mid(done, match.capturedStart() - done);
+        local += date ? dateText(*date) : match.captured();
+        done = match.capturedEnd();
+    }
+    return local + text.mid(done);
 }
 
 QString monthText(int month) {

@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include <cstdint>
 #include <optional>
 
 /// Numbers, units and dates as the user reads them, by the locale of the window.
@@ -44,6 +45,11 @@ QString dateText(Date date);
 QString dateWithWeekText(Date date);
 /// One day as dateWithWeekText(), else from and to with the number of days.
 QString dateSpanText(Date from, Date to);
+/// "22 Aug 2026, 14:29": a moment of the journal, in the time of this computer.
+QString momentText(std::int64_t millisecondsUtc);
+/// The text with every ISO date in it as dateText() writes it: for sentences and values that are
+/// kept in the plain form.
+QString withLocalDates(const QString& text);
 /// Short name of a month, 1 to 12: "Aug".
 QString monthText(int month);
 

@@ -16,7 +16,8 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kProgressWidth = 96;
-constexpr int kLongestUndo = 200; // pixels, before the sentence is elided
+constexpr int kShortestUndo = 200; // pixels the sentence has at least before it is elided
+constexpr int kShareOfUndo = 3;    // of the line: one third
 
 QToolButton* flatButton(QWidget* parent, IconName name, const QString& words) {
     auto* button = new QToolButton(parent);
@@ -83,9 +84,20 @@ void StatusLine::setFilter(const QString& text) {
 void StatusLine::setUndo(const QString& sentence) {
     m_undo->setVisible(!sentence.isEmpty());
     const QString words = tr("Undo: %1").arg(sentence);
-    m_undo->setText(m_undo->fontMetrics().elidedText(words, Qt::ElideRight, kLongestUndo));
+    m_undoWords = words;
+    fitUndo();
     m_undo->setAccessibleName(words);
     m_undo->setToolTip(words);
+}
+
+void StatusLine::fitUndo() {
+    const int room = std::max(kShortestUndo, width() / kShareOfUndo);
+    m_undo->setText(m_undo->fontMetrics().elidedText(m_undoWords, Qt::ElideRight, room));
+}
+
+void StatusLine::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitUndo();
 }
 
 void StatusLine::setToday(const QString& day, bool chosen) {

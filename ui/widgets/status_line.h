@@ -45,8 +45,12 @@ class StatusLine : public QWidget {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void fitUndo();
+
+    QString m_undoWords;
     ElidedText* m_selection;
     ElidedText* m_filter;
     QToolButton* m_clearFilter;

@@ -1,9 +1,11 @@
 #include "tests/ui/widgets/look.h"
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/inexact_date_edit.h"
+#include "ui/widgets/number_text.h"
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
@@ -75,6 +77,23 @@ TEST(InexactDateEditTest, ShowsWhatWasUnderstood) {
     EXPECT_EQ(edit.date()->to, *Date::of(2026, 8, 31));
     EXPECT_TRUE(edit.meaning().contains(QStringLiteral("11"))) << edit.meaning().toStdString();
     EXPECT_GT(changed.count(), 0);
+}
+
+TEST(InexactDateEditTest, WritesADayAsTheScreenDoesAndReadsItBack) {
+    dress();
+    for (const QLocale& locale : {QLocale(QLocale::English, QLocale::UnitedStates),
+                                  QLocale(QLocale::German), QLocale(QLocale::Japanese)}) {
+        QLocale::setDefault(locale);
+        InexactDateEdit edit(*Date::of(2026, 8, 22));
+        const Date march = *Date::of(2026, 3, 4);
+        edit.setDate({{}, march, march});
+        ASSERT_TRUE(edit.date()) << edit.line()->text().toStdString();
+        EXPECT_EQ(edit.date()->from, march);
+        if (locale.language() == QLocale::English) {
+            EXPECT_EQ(edit.line()->text(), dateText(march));
+        }
+    }
+    QLocale::setDefault(QLocale::c());
 }
 
 TEST(InexactDateEditTest, SaysWhatIsWrong) {
