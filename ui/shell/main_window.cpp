@@ -8,6 +8,7 @@
 #include "ui/shell/workbench.h"
 #include "ui/tree/tree_sheet.h"
 #include "ui/widgets/notice_bar.h"
+#include "ui/widgets/number_text.h"
 #include "ui/widgets/status_line.h"
 
 #include <QApplication>
@@ -94,6 +95,9 @@ void MainWindow::putOnDesk(Result<std::unique_ptr<OpenBook>> opened, const QStri
     m_workbench->restoreSplitter(m_settings.splitter());
     m_workbench->sheet()->setUnits(m_settings.units());
     m_workbench->rows()->map()->setFocus(Qt::OtherFocusReason);
+    if (const auto left = m_settings.whereabouts(path); !left.place.isEmpty()) {
+        m_workbench->goOnWith(left.place, left.tree);
+    }
     connect(m_workbench, &Workbench::todayWanted, this, &MainWindow::askToday);
     connect(m_workbench, &Workbench::importWanted, this, &MainWindow::importTable);
     connect(m_workbench, &Workbench::commandWanted, this, &MainWindow::run);
@@ -139,6 +143,7 @@ void MainWindow::closeBook() {
         *m_stop = true;
     }
     m_settings.keepWindow(saveGeometry(), m_workbench->splitterState());
+    m_settings.keepWhereabouts(book()->path(), {m_workbench->place(), m_workbench->currentTree()});
     m_pages->removeWidget(m_workbench);
     delete m_workbench;
     m_workbench = nullptr;
@@ -164,7 +169,8 @@ void MainWindow::updateActions() {
                              const std::optional<QString>& sentence) {
         QAction* one = m_actions->action(QString::fromLatin1(id));
         one->setEnabled(sentence.has_value());
-        one->setText(sentence ? QStringLiteral("%1: %2").arg(word, *sentence) : word);
+        one->setText(sentence ? QStringLiteral("%1: %2").arg(word, withLocalDates(*sentence))
+                              : word);
     };
     step("undo", tr("Undo"), open != nullptr ? open->undoSentence() : std::nullopt);
     step("redo", tr("Redo"), open != nullptr ? open->redoSentence() : std::nullopt);

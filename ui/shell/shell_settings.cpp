@@ -1,5 +1,6 @@
 #include "ui/shell/shell_settings.h"
 
+#include <QCryptographicHash>
 #include <QFileInfo>
 #include <QSettings>
 
@@ -14,6 +15,13 @@ QString kept(const char* key) {
 }
 void keep(const char* key, const QVariant& value) {
     QSettings().setValue(QLatin1String(key), value);
+}
+
+/// A book's group in the settings; its path has characters a key may not have.
+QString groupOf(const QString& book) {
+    const QByteArray path = QFileInfo(book).absoluteFilePath().toUtf8();
+    const QByteArray hash = QCryptographicHash::hash(path, QCryptographicHash::Sha1).toHex();
+    return QStringLiteral("left/") + QString::fromLatin1(hash.left(16));
 }
 
 } // namespace
@@ -55,9 +63,21 @@ void ShellSettings::noteRecent(const QString& path) {
     books.removeAll(whole);
     books.prepend(whole);
     while (books.size() > kMostRecent) {
+        QSettings().remove(groupOf(books.last()));
         books.removeLast();
     }
     keep("recent", books);
+}
+
+ShellSettings::Whereabouts ShellSettings::whereabouts(const QString& book) const {
+    const QString group = groupOf(book);
+    return {QSettings().value(group + QStringLiteral("/place")).toString(),
+            QSettings().value(group + QStringLiteral("/tree")).toString()};
+}
+void ShellSettings::keepWhereabouts(const QString& book, const Whereabouts& left) {
+    const QString group = groupOf(book);
+    QSettings().setValue(group + QStringLiteral("/place"), left.place);
+    QSettings().setValue(group + QStringLiteral("/tree"), left.tree);
 }
 
 QByteArray ShellSettings::geometry() const {

@@ -26,6 +26,15 @@ class ShellSettings {
     [[nodiscard]] QStringList recentBooks() const;
     void noteRecent(const QString& path);
 
+    /// Where a book was left: the place, and the tree by its id.
+    struct Whereabouts {
+        QString place;
+        QString tree;
+    };
+    /// Both empty for a book that was never open, or not for a long time.
+    [[nodiscard]] Whereabouts whereabouts(const QString& book) const;
+    void keepWhereabouts(const QString& book, const Whereabouts& left);
+
     [[nodiscard]] QByteArray geometry() const;
     [[nodiscard]] QByteArray splitter() const;
     void keepWindow(const QByteArray& geometry, const QByteArray& splitter);

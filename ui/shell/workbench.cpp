@@ -157,6 +157,28 @@ QString Workbench::place() const {
     return m_rail->current();
 }
 
+QString Workbench::currentTree() const {
+    if (const auto plant = m_book->currentPlant()) {
+        return QString::fromStdString(m_book->view()->plants()[*plant].id.uuid.text());
+    }
+    if (const auto genotype = m_book->currentGenotype()) {
+        return QString::fromStdString(m_book->view()->genotypes()[*genotype].id.uuid.text());
+    }
+    return {};
+}
+
+void Workbench::goOnWith(const QString& place, const QString& tree) {
+    if (const auto id = Uuid::fromText(tree.toStdString())) {
+        const auto view = m_book->view();
+        if (const auto plant = view->plant(PlantId(*id)); plant && !view->plants()[*plant].erased) {
+            m_book->selectPlant(*plant);
+        } else if (const auto genotype = view->genotype(GenotypeId(*id))) {
+            m_book->selectGenotype(*genotype);
+        }
+    }
+    goTo(place);
+}
+
 void Workbench::find(const QString& begin) {
     m_finder->begin(begin);
 }
@@ -237,7 +259,7 @@ void Workbench::tellToday() {
 }
 
 void Workbench::tellUndo() {
-    m_status->setUndo(m_book->undoSentence().value_or(QString()));
+    m_status->setUndo(withLocalDates(m_book->undoSentence().value_or(QString())));
 }
 
 void Workbench::takeFound(const QString& id) {

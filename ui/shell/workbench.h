@@ -41,6 +41,11 @@ class Workbench : public QWidget {
     /// "rows", "tastings", "compare", "season", "crosses", "grafting", "paper".
     void goTo(const QString& place);
     [[nodiscard]] QString place() const;
+    /// The id of the selected tree as text; empty when none is selected.
+    [[nodiscard]] QString currentTree() const;
+    /// Goes on where the book was left: place and tree as place() and currentTree() gave them.
+    /// What is no longer there is passed over.
+    void goOnWith(const QString& place, const QString& tree);
 
     [[nodiscard]] RowsPlace* rows() const { return m_rows; }
     [[nodiscard]] ComparePlace* comparePlace() const { return m_compare; }
