@@ -93,8 +93,8 @@ void addViewAndHelp(std::vector<ActionWords>& all) {
     all.push_back(of("language", "view", Words::tr("Language")));
     all.push_back(of("units", "view", Words::tr("Units")));
     all.push_back(of("motion", "view", Words::tr("Let things move")));
-    all.push_back(of("keys", "help", Words::tr("Keys"), "F1"));
-    all.push_back(of("handbook", "help", Words::tr("Handbook"), "Shift+F1"));
+    all.push_back(of("handbook", "help", Words::tr("What to do first"), "F1"));
+    all.push_back(of("keys", "help", Words::tr("Keys"), "Shift+F1"));
     all.push_back(of("about", "help", Words::tr("About, and cautions")));
 }
 
