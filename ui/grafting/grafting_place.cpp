@@ -16,6 +16,7 @@
 #include <QListWidget>
 #include <QSortFilterProxyModel>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -24,7 +25,20 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kWidestColumn = 200;
+constexpr int kLinesPerRow = 2;
+
+/// Short columns as wide as their words, the wordy ones share what is left.
+void shareWidth(PlainTable* table, int columns, std::initializer_list<int> wordy) {
+    QHeaderView* header = table->horizontalHeader();
+    header->setStretchLastSection(false);
+    for (int column = 0; column < columns; ++column) {
+        const bool shares = std::find(wordy.begin(), wordy.end(), column) != wordy.end();
+        header->setSectionResizeMode(column,
+                                     shares ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
+    }
+    table->setLinesPerRow(kLinesPerRow);
+    table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+}
 
 /// The state of a wish is chosen from its words.
 class StateCells : public PaddedCells {
@@ -82,6 +96,8 @@ void GraftingPlace::build() {
     m_wishTable->setEditTriggers(QAbstractItemView::DoubleClicked |
                                  QAbstractItemView::EditKeyPressed);
     m_wishTable->setItemDelegateForColumn(GraftWishModel::state, new StateCells(this));
+    shareWidth(m_wishTable, GraftWishModel::columnTotal,
+               {GraftWishModel::reason, GraftWishModel::copies});
     m_wishWords = new FlowText({}, FlowText::Weight::small);
     m_orderLine = new OrderLine(m_book);
     m_orders = new GraftOrderModel(this);
@@ -89,6 +105,9 @@ void GraftingPlace::build() {
     m_orderTable->setModel(m_orders);
     m_orderTable->setEditTriggers(QAbstractItemView::DoubleClicked |
                                   QAbstractItemView::EditKeyPressed);
+    shareWidth(m_orderTable, GraftOrderModel::columnTotal,
+               {GraftOrderModel::onto, GraftOrderModel::weeks, GraftOrderModel::midsummer,
+                GraftOrderModel::leafFall});
     m_notice = new NoticeBar;
     m_notice->hide();
     auto* caution = new FlowText(
@@ -106,10 +125,12 @@ void GraftingPlace::build() {
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(titled(tr("Graft wishes"), {m_wishTable, m_wishWords}));
     splitter->addWidget(orders);
-    splitter->addWidget(buildFrames());
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 4);
-    splitter->setStretchFactor(2, 4);
+    m_tabs = new QTabWidget;
+    m_tabs->setDocumentMode(true);
+    m_tabs->addTab(splitter, tr("Wishes and orders"));
+    m_tabs->addTab(buildFrames(), tr("Frame trees"));
     auto* bottom = new QVBoxLayout;
     bottom->setContentsMargins(lightTheme().space, 0, lightTheme().space, lightTheme().gap);
     bottom->addWidget(caution);
@@ -117,7 +138,7 @@ void GraftingPlace::build() {
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
     whole->addWidget(m_notice);
-    whole->addWidget(splitter, 1);
+    whole->addWidget(m_tabs, 1);
     whole->addLayout(bottom);
     setFocusProxy(m_wishTable);
 }
@@ -136,7 +157,7 @@ QWidget* GraftingPlace::buildFrames() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(theme.gap);
-    column->addWidget(m_frames);
+    column->addWidget(new FlowText(tr("Limbs, lowest first"), FlowText::Weight::small));
     column->addWidget(m_limbList, 1);
     auto* across = new QSplitter(Qt::Horizontal);
     across->setChildrenCollapsible(false);
@@ -150,6 +171,8 @@ QWidget* GraftingPlace::buildFrames() {
     whole->setSpacing(theme.gap);
     whole->addWidget(
         new FlowText(tr("Frame trees, from above and from the south"), FlowText::Weight::strong));
+    m_frames->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    whole->addWidget(m_frames, 0, Qt::AlignLeft);
     whole->addWidget(across, 1);
     return box;
 }
@@ -169,16 +192,21 @@ void GraftingPlace::connectParts() {
         Qt::QueuedConnection);
     connect(m_orders, &GraftOrderModel::checked, this, &GraftingPlace::keepCheck,
             Qt::QueuedConnection);
-    connect(m_wishTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &GraftingPlace::takeWish);
+    connect(m_wishTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
+        takeWish();
+        const QModelIndex current = m_sorted->mapToSource(m_wishTable->currentIndex());
+        if (!m_following && current.isValid() && !isOfSelectedTree(m_wishes->wish(current.row()))) {
+            selectTreeOf(m_wishes->wish(current.row()));
+        }
+    });
     connect(m_wishTable, &PlainTable::wanted, this, [this](const QModelIndex& index) {
-        const GraftWish& wish = m_wishes->wish(m_sorted->mapToSource(index).row());
-        const auto view = m_book.view();
-        const auto plant = wish.motherPlant ? view->plant(*wish.motherPlant) : std::nullopt;
-        if (plant) {
-            m_book.selectPlant(*plant);
-        } else if (const auto genotype = view->genotype(wish.genotype)) {
-            m_book.selectGenotype(*genotype);
+        selectTreeOf(m_wishes->wish(m_sorted->mapToSource(index).row()));
+    });
+    connect(&m_book, &OpenBook::currentTreeChanged, this, [this] {
+        if (isVisible()) {
+            followTree();
+        } else {
+            m_stale = true;
         }
     });
     connect(m_frames, &QComboBox::currentIndexChanged, this, &GraftingPlace::showFrame);
@@ -214,13 +242,14 @@ void GraftingPlace::readWishes() {
         before = m_wishes->wish(current.row()).id;
     }
     const int column = std::max(0, current.column());
+    m_following = true; // what is chosen while the list is read anew is nobody's choice
     auto wishes = m_book.store().all<GraftWish>();
     if (!wishes) {
+        m_following = false;
         m_notice->tell(wishes.problem());
         return;
     }
     m_wishes->setWishes(m_book.view(), std::move(*wishes));
-    m_wishTable->fitColumns(kWidestColumn);
     const int total = m_wishes->rowCount();
     m_wishWords->setText(
         total == 0 ? tr("No wish yet. G on a tree wishes grafts of it, with their number and why.")
@@ -234,6 +263,55 @@ void GraftingPlace::readWishes() {
     }
     if (row >= 0) {
         m_wishTable->setCurrentIndex(m_sorted->index(row, column));
+    }
+    m_following = false;
+    followTree();
+}
+
+bool GraftingPlace::isOfSelectedTree(const GraftWish& wish) const {
+    const auto genotype = m_book.currentGenotype();
+    return genotype && m_book.view()->genotypes()[*genotype].id == wish.genotype;
+}
+
+void GraftingPlace::selectTreeOf(const GraftWish& wish) {
+    const auto view = m_book.view();
+    const auto plant = wish.motherPlant ? view->plant(*wish.motherPlant) : std::nullopt;
+    if (plant) {
+        m_book.selectPlant(*plant);
+    } else if (const auto genotype = view->genotype(wish.genotype)) {
+        m_book.selectGenotype(*genotype);
+    }
+}
+
+void GraftingPlace::followTree() {
+    const QModelIndex current = m_sorted->mapToSource(m_wishTable->currentIndex());
+    const bool anyTree = m_book.currentPlant() || m_book.currentGenotype();
+    const bool fits = current.isValid() && isOfSelectedTree(m_wishes->wish(current.row()));
+    if (anyTree && !fits) {
+        int best = -1;
+        int bestWorth = -1;
+        const auto plant = m_book.currentPlant();
+        for (int row = 0; row < m_wishes->rowCount(); ++row) {
+            const GraftWish& wish = m_wishes->wish(row);
+            if (!isOfSelectedTree(wish)) {
+                continue;
+            }
+            // Still to be done before done; then the wood of this very plant.
+            const bool ofPlant = plant && wish.motherPlant == m_book.view()->plants()[*plant].id;
+            const int worth = (wish.state == WishState::open ? 2 : 0) + (ofPlant ? 1 : 0);
+            if (worth > bestWorth) {
+                best = row;
+                bestWorth = worth;
+            }
+        }
+        m_following = true;
+        m_wishTable->setCurrentIndex(
+            best < 0 ? QModelIndex()
+                     : m_sorted->mapFromSource(m_wishes->index(best, GraftWishModel::clone)));
+        if (best < 0) {
+            m_wishTable->clearSelection();
+        }
+        m_following = false;
     }
     takeWish();
 }
@@ -260,7 +338,6 @@ void GraftingPlace::readOrders() {
     }
     const QModelIndex current = m_orderTable->currentIndex();
     m_orders->setOrders(m_book.view(), std::move(grafted));
-    m_orderTable->fitColumns(kWidestColumn);
     if (m_orders->rowCount() > 0) {
         m_orderTable->setCurrentIndex(m_orders->index(
             std::clamp(current.row(), 0, m_orders->rowCount() - 1), std::max(0, current.column())));
@@ -323,7 +400,13 @@ void GraftingPlace::chooseLimb(int limb) {
 void GraftingPlace::takeWish() {
     const QModelIndex current = m_sorted->mapToSource(m_wishTable->currentIndex());
     if (!current.isValid()) {
-        m_orderLine->setWish(std::nullopt, {});
+        const auto plant = m_book.currentPlant();
+        const auto genotype = m_book.currentGenotype();
+        const auto view = m_book.view();
+        m_orderLine->setWish(
+            std::nullopt, QString::fromStdString(plant      ? view->plantCode(*plant)
+                                                 : genotype ? view->genotypes()[*genotype].called()
+                                                            : std::string{}));
         return;
     }
     m_orderLine->setWish(m_wishes->wish(current.row()),

@@ -10,6 +10,7 @@
 class QComboBox;
 class QListWidget;
 class QSortFilterProxyModel;
+class QTabWidget;
 
 namespace pipwright::ui {
 
@@ -22,14 +23,15 @@ class OpenBook;
 class OrderLine;
 class PlainTable;
 
-/// The place "Grafting": what is wished for, what was grafted and lives, and the frame trees limb
-/// by limb.
+/// The place "Grafting": what is wished for, what was grafted and lives, and, on a page of their
+/// own, the frame trees limb by limb. The wish chosen is always one of the selected tree.
 class GraftingPlace : public QWidget {
     Q_OBJECT
 
   public:
     explicit GraftingPlace(OpenBook& book, QWidget* parent = nullptr);
 
+    [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
     [[nodiscard]] PlainTable* wishTable() const { return m_wishTable; }
     [[nodiscard]] PlainTable* orderTable() const { return m_orderTable; }
     [[nodiscard]] OrderLine* orderLine() const { return m_orderLine; }
@@ -52,9 +54,15 @@ class GraftingPlace : public QWidget {
     void showFrame();
     void chooseLimb(int limb);
     void takeWish();
+    /// Chooses a wish of the selected tree, or none when it has none.
+    void followTree();
+    void selectTreeOf(const GraftWish& wish);
+    [[nodiscard]] bool isOfSelectedTree(const GraftWish& wish) const;
     void keepCheck(int row, GraftCheckpoint checkpoint, const GraftCount& count);
 
     OpenBook& m_book;
+    bool m_following = false; ///< the wish is being chosen by the place itself
+    QTabWidget* m_tabs;
     GraftWishModel* m_wishes;
     QSortFilterProxyModel* m_sorted;
     PlainTable* m_wishTable;

@@ -74,8 +74,11 @@ void OrderLine::setWish(std::optional<GraftWish> wish, const QString& code) {
          std::initializer_list<QWidget*>{m_method, m_number, m_onto, m_date, m_order}) {
         part->setEnabled(m_wish.has_value());
     }
-    m_what->setText(m_wish ? tr("Order grafts of %1").arg(code)
-                           : tr("Choose a wish above to order its grafts."));
+    m_what->setText(
+        m_wish ? tr("Order grafts of %1").arg(code)
+        : code.isEmpty()
+            ? tr("Choose a wish above to order its grafts.")
+            : tr("%1 has no graft wish: G makes one, or choose another wish above.").arg(code));
     if (m_wish && another) { // what was typed for the same wish stays
         m_number->setValue(
             static_cast<int>(std::clamp<std::int64_t>(m_wish->number, 1, kMostGrafts)));
@@ -85,6 +88,10 @@ void OrderLine::setWish(std::optional<GraftWish> wish, const QString& code) {
         m_date->setToday(today);
         m_date->setDate({today.iso(), today, today});
     }
+}
+
+QString OrderLine::what() const {
+    return m_what->text();
 }
 
 void OrderLine::readOnto() {

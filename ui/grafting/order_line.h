@@ -24,9 +24,12 @@ class OrderLine : public QWidget {
   public:
     explicit OrderLine(OpenBook& book, QWidget* parent = nullptr);
 
-    /// The wish to carry out; nothing: the line waits.
+    /// The wish to carry out, and what its clone is called. Nothing: the line waits, and says so of
+    /// the tree called `code`, if any.
     void setWish(std::optional<GraftWish> wish, const QString& code);
 
+    /// The sentence over the line: whose grafts are ordered, or why none can be.
+    [[nodiscard]] QString what() const;
     [[nodiscard]] QComboBox* method() const { return m_method; }
     [[nodiscard]] QSpinBox* number() const { return m_number; }
     [[nodiscard]] QLineEdit* onto() const { return m_onto; }

@@ -14,7 +14,9 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSpinBox>
+#include <QTabWidget>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -120,11 +122,63 @@ TEST_F(GraftingPlaceTest, AnOrderIsMadeOfAWishAndLookedAt) {
     EXPECT_TRUE(look.endsWith(QStringLiteral("frost")));
 }
 
+TEST_F(GraftingPlaceTest, TheWishChosenIsAlwaysOneOfTheSelectedTree) {
+    orchard.apply(graftWishFor(frame, 2, "a good tree", orchard.on(*Date::of(2026, 8, 21))));
+    const auto row = orchard.row(2);
+    const EditedTree other = orchard.seedling(row, 1, "AT17-003");
+    open();
+    const auto chosen = [this] {
+        const QModelIndex at = place->wishTable()->currentIndex();
+        return at.isValid() ? at.siblingAtColumn(GraftWishModel::clone).data().toString()
+                            : QString();
+    };
+    const auto plantOf = [this](const EditedTree& tree) {
+        return *book->view()->plant(*tree.plant);
+    };
+    book->selectPlant(plantOf(frame));
+    EXPECT_EQ(chosen(), QStringLiteral("AT17-002"));
+    EXPECT_EQ(place->orderLine()->number()->value(), 2);
+    book->selectPlant(plantOf(one));
+    EXPECT_EQ(chosen(), QStringLiteral("AT17-001"));
+    EXPECT_EQ(place->orderLine()->number()->value(), 3);
+    // A tree without a wish: nothing can be ordered for another by mistake.
+    book->selectPlant(plantOf(other));
+    EXPECT_EQ(chosen(), QString());
+    EXPECT_FALSE(place->orderLine()->orderButton()->isEnabled());
+    EXPECT_TRUE(place->orderLine()->what().contains(QStringLiteral("AT17-003 has no graft wish")));
+    // Whoever chooses a wish chooses its tree.
+    for (int at = 0; at < 2; ++at) {
+        place->wishTable()->setCurrentIndex(place->wishTable()->model()->index(at, 0));
+        EXPECT_EQ(book->view()->plantCode(*book->currentPlant()), chosen().toStdString());
+        EXPECT_TRUE(place->orderLine()->what().endsWith(chosen()));
+    }
+    // Also while another place was shown.
+    place->hide();
+    book->selectPlant(plantOf(one));
+    place->show();
+    EXPECT_EQ(chosen(), QStringLiteral("AT17-001"));
+}
+
+TEST_F(GraftingPlaceTest, HasRoomForSeveralWishesOnASmallScreen) {
+    for (int i = 0; i < 5; ++i) {
+        orchard.apply(graftWishFor(one, 1, "another reason, in rather many words for one cell",
+                                   orchard.on(*Date::of(2026, 8, 21))));
+    }
+    open();
+    place->resize(905, 690);
+    QCoreApplication::processEvents();
+    PlainTable* table = place->wishTable();
+    EXPECT_GE(table->viewport()->height() / table->rowHeight(0), 3);
+    EXPECT_EQ(table->horizontalScrollBar()->maximum(), 0); // no column is cut
+    EXPECT_EQ(place->orderTable()->horizontalScrollBar()->maximum(), 0);
+}
+
 TEST_F(GraftingPlaceTest, ALimbIsChosenInTheDrawingAndInTheList) {
     open();
     ASSERT_EQ(place->frameChooser()->count(), 1);
     ASSERT_EQ(place->limbList()->count(), 1);
     EXPECT_TRUE(place->limbList()->item(0)->text().contains(QStringLiteral("90° (E)")));
+    place->tabs()->setCurrentIndex(1);
     FrameTreeView* view = place->frameView();
     QTest::mouseClick(view, Qt::LeftButton, Qt::NoModifier, view->endFromAbove(0).toPoint());
     ASSERT_TRUE(book->currentPlant());
