@@ -21,9 +21,16 @@
 
 namespace pipwright::ui {
 
+namespace {
+
+constexpr int kControls = 280; ///< logical pixels; the page has the rest
+
+} // namespace
+
 LabelPanel::LabelPanel(QWidget* parent)
     : QWidget(parent), m_stock(new QComboBox(this)), m_start(new QSpinBox(this)),
       m_startOf(new QLabel(this)), m_cutMarks(new QCheckBox(tr("C&ut marks"), this)),
+      m_cutMarksWhy(new QLabel(this)),
       m_leaveOutField(new QCheckBox(tr("Print &without what does not fit"), this)),
       m_ruler(new QCheckBox(tr("&Ruler page first"), this)), m_count(new QLabel(this)),
       m_misfitTitle(new QLabel(tr("Does not &fit"), this)), m_misfits(new MisfitList(this)),
@@ -49,6 +56,8 @@ LabelPanel::LabelPanel(QWidget* parent)
         connect(choice, &QCheckBox::toggled, this, &LabelPanel::lay);
     }
     connect(m_preview->preview(), &PagePreview::clickedAt, this, &LabelPanel::startWhereClicked);
+    // Labels are small things on a large page: they are shown as large as the place is wide.
+    m_preview->preview()->showPageWidth();
     chooseStock();
 }
 
@@ -66,7 +75,8 @@ QWidget* LabelPanel::makeControls() {
     column->addWidget(m_misfits, 1);
     column->addStretch(0);
     column->addWidget(m_buttons);
-    controls->setMinimumWidth(300);
+    controls->setMinimumWidth(kControls);
+    controls->setMaximumWidth(kControls);
     return controls;
 }
 
@@ -94,6 +104,10 @@ void LabelPanel::layOutChoices(QVBoxLayout* column) {
     column->addWidget(m_stock);
     column->addLayout(form);
     column->addWidget(m_cutMarks);
+    m_cutMarksWhy->setFont(currentTheme().smallFont());
+    m_cutMarksWhy->setForegroundRole(QPalette::PlaceholderText);
+    m_cutMarksWhy->setWordWrap(true);
+    column->addWidget(m_cutMarksWhy);
     column->addWidget(m_leaveOutField);
     column->addWidget(m_ruler);
 }
@@ -128,6 +142,12 @@ void LabelPanel::chooseStock() {
     m_start->setEnabled(stock().cells() > 1);
     m_startOf->setText(tr("of %1").arg(stock().cells()));
     m_cutMarks->setEnabled(stock().toCut);
+    const QString why = tr("These labels are cut already. Cut marks are for plain sheets that are "
+                           "cut up by hand.");
+    m_cutMarksWhy->setText(why);
+    m_cutMarksWhy->setHidden(stock().toCut);
+    m_cutMarks->setToolTip(stock().toCut ? tr("Thin marks at the corners, to cut along.") : why);
+    m_cutMarks->setAccessibleDescription(m_cutMarks->toolTip());
     lay();
     Q_EMIT stockChosen(QString::fromStdString(stock().key));
 }

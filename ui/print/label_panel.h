@@ -31,6 +31,9 @@ class LabelPanel : public QWidget {
     void setStock(std::string_view key);
     [[nodiscard]] std::string stockKey() const;
 
+    [[nodiscard]] QCheckBox* cutMarks() const { return m_cutMarks; }
+    /// Why there are no cut marks to choose; hidden while there are.
+    [[nodiscard]] QLabel* cutMarksWhy() const { return m_cutMarksWhy; }
     [[nodiscard]] PreviewPane* preview() const { return m_preview; }
     [[nodiscard]] MisfitList* misfits() const { return m_misfits; }
     [[nodiscard]] PrintButtons* buttons() const { return m_buttons; }
@@ -51,6 +54,7 @@ class LabelPanel : public QWidget {
     QSpinBox* m_start;
     QLabel* m_startOf;
     QCheckBox* m_cutMarks;
+    QLabel* m_cutMarksWhy;
     QCheckBox* m_leaveOutField;
     QCheckBox* m_ruler;
     QLabel* m_count;

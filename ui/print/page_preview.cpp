@@ -35,9 +35,7 @@ QSize PagePreview::sizeHint() const {
 void PagePreview::setPages(std::vector<Page> pages) {
     m_pages = std::move(pages);
     m_current = std::clamp(m_current, 0, std::max(pageCount() - 1, 0));
-    if (m_followsWindow) {
-        m_scale = wholePageScale();
-    }
+    follow();
     updateScrollBars();
     tell();
 }
@@ -48,9 +46,7 @@ void PagePreview::turnTo(int page) {
         return;
     }
     m_current = wanted;
-    if (m_followsWindow) {
-        m_scale = wholePageScale();
-    }
+    follow();
     updateScrollBars();
     tell();
 }
@@ -75,27 +71,49 @@ double PagePreview::wholePageScale() const {
 }
 
 void PagePreview::showTrueSize() {
-    setScale(trueScale(), false);
+    setScale(trueScale(), Follows::nothing);
 }
 
 void PagePreview::showWholePage() {
-    setScale(wholePageScale(), true);
+    setScale(wholePageScale(), Follows::wholePage);
+}
+
+void PagePreview::showPageWidth() {
+    setScale(pageWidthScale(), Follows::pageWidth);
+}
+
+double PagePreview::pageWidthScale() const {
+    if (m_pages.empty()) {
+        return m_scale;
+    }
+    const PaperSize size = m_pages[static_cast<std::size_t>(m_current)].size;
+    const int room =
+        maximumViewportSize().width() - 2 * kAir - verticalScrollBar()->sizeHint().width();
+    return std::clamp(room / inMillimetres(size.width), kSmallestScale, 2.0 * trueScale());
+}
+
+void PagePreview::follow() {
+    if (m_follows == Follows::wholePage) {
+        m_scale = wholePageScale();
+    } else if (m_follows == Follows::pageWidth) {
+        m_scale = pageWidthScale();
+    }
 }
 
 void PagePreview::zoomBy(double factor) {
-    setScale(m_scale * factor, false);
+    setScale(m_scale * factor, Follows::nothing);
 }
 
 double PagePreview::zoomPercent() const {
     return 100.0 * m_scale / trueScale();
 }
 
-void PagePreview::setScale(double pixelsPerMillimetre, bool followsWindow) {
+void PagePreview::setScale(double pixelsPerMillimetre, Follows follows) {
     const QSizeF before = pagePixels();
     const QPointF centre(viewport()->width() / 2.0, viewport()->height() / 2.0);
     const QPointF inPage = centre - pageCorner();
     m_scale = std::clamp(pixelsPerMillimetre, kSmallestScale, kLargestScale);
-    m_followsWindow = followsWindow;
+    m_follows = follows;
     updateScrollBars();
     if (!before.isEmpty()) {
         const double growth = pagePixels().width() / before.width();
@@ -181,9 +199,7 @@ void PagePreview::paintEvent(QPaintEvent* /*event*/) {
 
 void PagePreview::resizeEvent(QResizeEvent* event) {
     QAbstractScrollArea::resizeEvent(event);
-    if (m_followsWindow) {
-        m_scale = wholePageScale();
-    }
+    follow();
     updateScrollBars();
     Q_EMIT changed(); // the zoom may have changed with the window
 }
@@ -221,6 +237,9 @@ bool PagePreview::zoomByKey(int key) {
         return true;
     case Qt::Key_1:
         showTrueSize();
+        return true;
+    case Qt::Key_2:
+        showPageWidth();
         return true;
     default:
         return false;

@@ -9,7 +9,7 @@
 namespace pipwright::ui {
 
 /// Pages as they will lie on the paper, one at a time. Page Up and Page Down (Home, End) turn
-/// pages, + and - zoom, 1 is true size, 0 the whole page; the arrows move the page.
+/// pages, + and - zoom, 1 is true size, 2 the page's width, 0 the whole page; the arrows move it.
 class PagePreview : public QAbstractScrollArea {
     Q_OBJECT
 
@@ -26,6 +26,8 @@ class PagePreview : public QAbstractScrollArea {
     /// One millimetre of paper is one millimetre on this screen, as far as the screen knows.
     void showTrueSize();
     void showWholePage();
+    /// As wide as there is room; the page then scrolls up and down.
+    void showPageWidth();
     void zoomBy(double factor);
     /// In per cent of true size.
     [[nodiscard]] double zoomPercent() const;
@@ -52,14 +54,18 @@ class PagePreview : public QAbstractScrollArea {
     [[nodiscard]] QPointF pageCorner() const;
     bool turnByKey(int key);
     bool zoomByKey(int key);
-    void setScale(double pixelsPerMillimetre, bool followsWindow);
+    enum class Follows { nothing, wholePage, pageWidth };
+
+    [[nodiscard]] double pageWidthScale() const;
+    void follow();
+    void setScale(double pixelsPerMillimetre, Follows follows);
     void updateScrollBars();
     void tell();
 
     std::vector<Page> m_pages;
     int m_current = 0;
     double m_scale = 3.0; ///< logical pixels per millimetre
-    bool m_followsWindow = true;
+    Follows m_follows = Follows::wholePage;
 };
 
 } // namespace pipwright::ui

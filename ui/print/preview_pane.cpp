@@ -37,6 +37,7 @@ PreviewPane::PreviewPane(QWidget* parent)
     auto* more = toolButton(this, tr("Zoom in"), QStringLiteral("+"));
     more->setIcon(icon(IconName::zoomIn));
     auto* trueSize = toolButton(this, tr("True size"), QStringLiteral("1"));
+    auto* width = toolButton(this, tr("Page width"), QStringLiteral("2"));
     auto* whole = toolButton(this, tr("Whole page"), QStringLiteral("0"));
 
     const Theme& theme = currentTheme();
@@ -46,7 +47,8 @@ PreviewPane::PreviewPane(QWidget* parent)
         line->addWidget(widget);
     }
     line->addStretch(1);
-    for (QWidget* widget : std::initializer_list<QWidget*>{less, m_zoom, more, trueSize, whole}) {
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{less, m_zoom, more, trueSize, width, whole}) {
         line->addWidget(widget);
     }
     auto* column = new QVBoxLayout(this);
@@ -62,6 +64,7 @@ PreviewPane::PreviewPane(QWidget* parent)
     connect(less, &QToolButton::clicked, m_preview, [this] { m_preview->zoomBy(0.8); });
     connect(more, &QToolButton::clicked, m_preview, [this] { m_preview->zoomBy(1.25); });
     connect(trueSize, &QToolButton::clicked, m_preview, &PagePreview::showTrueSize);
+    connect(width, &QToolButton::clicked, m_preview, &PagePreview::showPageWidth);
     connect(whole, &QToolButton::clicked, m_preview, &PagePreview::showWholePage);
     connect(m_preview, &PagePreview::changed, this, &PreviewPane::updateButtons);
     updateButtons();

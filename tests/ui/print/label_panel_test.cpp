@@ -9,6 +9,7 @@
 #include <QAbstractButton>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QSpinBox>
@@ -77,6 +78,28 @@ TEST_F(Labelling, AClickOnALabelStartsThere) {
     EXPECT_EQ(start()->value(), 5);
     Q_EMIT preview()->clickedAt(0, {1_mm, 1_mm});
     EXPECT_EQ(start()->value(), 5);
+}
+
+TEST_F(Labelling, SaysWhyThereAreNoCutMarks) {
+    EXPECT_FALSE(m_panel.cutMarks()->isEnabled());
+    EXPECT_TRUE(m_panel.cutMarksWhy()->isVisible());
+    EXPECT_TRUE(m_panel.cutMarksWhy()->text().contains(QStringLiteral("cut already")));
+    EXPECT_EQ(m_panel.cutMarks()->toolTip(), m_panel.cutMarksWhy()->text());
+    for (const LabelStock& stock : labelStocks()) {
+        m_panel.setStock(stock.key);
+        EXPECT_EQ(m_panel.cutMarks()->isEnabled(), stock.toCut) << stock.key;
+        EXPECT_EQ(m_panel.cutMarksWhy()->isVisible(), !stock.toCut) << stock.key;
+    }
+}
+
+TEST_F(Labelling, ShowsTheSheetAsWideAsThePlace) {
+    const double wide = preview()->zoomPercent();
+    preview()->showWholePage();
+    EXPECT_GT(wide, 1.2 * preview()->zoomPercent());
+    preview()->showPageWidth();
+    EXPECT_DOUBLE_EQ(preview()->zoomPercent(), wide);
+    m_panel.resize(1300, 700); // and follows it
+    EXPECT_GT(preview()->zoomPercent(), wide);
 }
 
 TEST_F(Labelling, ListsWhatDoesNotFitAndWhy) {
