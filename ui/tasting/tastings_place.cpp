@@ -20,9 +20,12 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QThreadPool>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <string>
+#include <utility>
 
 namespace pipwright::ui {
 
@@ -30,20 +33,44 @@ namespace {
 
 constexpr int kListWidth = 400;
 
-/// The tastings with fruit of a genotype: of its plants, or claimed to be it.
-std::unordered_set<Uuid> tastingsOf(const OrchardView& view, const Store& store, Index genotype) {
+/// Milliseconds after the last letter before it is looked for.
+constexpr int kPause = 150;
+
+/// Sittings that have a title.
+using Titles = std::vector<std::pair<Uuid, std::string>>;
+
+/// The tastings with fruit of the tree that was typed (of its plants, or claimed to be it), or with
+/// the words in their title. Reads the book: meant for a worker.
+Result<std::unordered_set<Uuid>> foundIn(const OrchardView& view, const Store& store,
+                                         const Titles& titles, const std::string& typed) {
     std::unordered_set<Uuid> found;
-    const auto add = [&](std::string_view field, const Uuid& id) {
-        if (const auto lots = store.where<Lot>(field, id)) {
-            for (const Lot& lot : *lots) {
-                found.insert(lot.tasting.uuid);
+    const auto add = [&](std::string_view field, const Uuid& id) -> Outcome {
+        const auto lots = store.where<Lot>(field, id);
+        if (!lots) {
+            return lots.problem();
+        }
+        for (const Lot& lot : *lots) {
+            found.insert(lot.tasting.uuid);
+        }
+        return {};
+    };
+    if (const auto tree = treeNamed(view, typed); tree && tree->genotype) {
+        for (const Index plant : view.plantsOf(*tree->genotype)) {
+            if (const Outcome outcome = add("plant", view.plants()[plant].id.uuid); !outcome) {
+                return outcome.problem();
             }
         }
-    };
-    for (const Index plant : view.plantsOf(genotype)) {
-        add("plant", view.plants()[plant].id.uuid);
+        const Uuid genotype = view.genotypes()[*tree->genotype].id.uuid;
+        if (const Outcome outcome = add("claimed_genotype", genotype); !outcome) {
+            return outcome.problem();
+        }
     }
-    add("claimed_genotype", view.genotypes()[genotype].id.uuid);
+    const std::string wanted = foldedForSearch(typed);
+    for (const auto& [id, title] : titles) {
+        if (foldedForSearch(title).find(wanted) != std::string::npos) {
+            found.insert(id);
+        }
+    }
     return found;
 }
 
@@ -67,8 +94,11 @@ void TastingsPlace::build() {
     m_shown->setChosen(QStringLiteral("table"));
     m_filter = new QLineEdit;
     m_filter->setAccessibleName(tr("Only sittings with this tree or title"));
-    m_filter->setPlaceholderText(tr("only with a tree or title, then Enter"));
+    m_filter->setPlaceholderText(tr("only with this tree or title"));
     m_filter->setClearButtonEnabled(true);
+    m_delay = new QTimer(this);
+    m_delay->setSingleShot(true);
+    m_delay->setInterval(kPause);
     m_words = new FlowText({}, FlowText::Weight::small);
     m_new = new QPushButton;
     m_model = new SittingListModel(m_book.store(), this);
@@ -122,8 +152,11 @@ void TastingsPlace::connectParts() {
     connect(m_filter, &QLineEdit::textChanged, this, [this](const QString& text) {
         if (text.isEmpty()) {
             findOnly();
+        } else {
+            m_delay->start();
         }
     });
+    connect(m_delay, &QTimer::timeout, this, &TastingsPlace::findOnly);
     connect(m_new, &QPushButton::clicked, this, &TastingsPlace::newSitting);
     connect(m_empty, &EmptyPlace::firstStepWanted, this, &TastingsPlace::newSitting);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
@@ -301,23 +334,51 @@ void TastingsPlace::showChosen() {
 }
 
 void TastingsPlace::findOnly() {
+    m_delay->stop();
+    const int search = ++m_search; // what is still being looked for is no longer wanted
     const std::string typed = m_filter->text().trimmed().toStdString();
-    m_only.reset();
-    if (!typed.empty()) {
-        const auto view = m_book.view();
-        std::unordered_set<Uuid> found;
-        if (const auto tree = treeNamed(*view, typed); tree && tree->genotype) {
-            found = tastingsOf(*view, m_book.store(), *tree->genotype);
-        }
-        const std::string wanted = foldedForSearch(typed);
-        for (const TastingEntry& entry : m_entries) {
-            if (!entry.title.empty() &&
-                foldedForSearch(entry.title).find(wanted) != std::string::npos) {
-                found.insert(entry.id.uuid);
-            }
-        }
-        m_only = std::move(found);
+    if (typed.empty()) {
+        m_only.reset();
+        showLines();
+        return;
     }
+    Titles titles;
+    for (const TastingEntry& entry : m_entries) {
+        if (!entry.title.empty()) {
+            titles.emplace_back(entry.id.uuid, entry.title);
+        }
+    }
+    if (!m_book.openReader()) {
+        takeFound(search, foundIn(*m_book.view(), m_book.store(), titles, typed));
+        return;
+    }
+    m_words->setText(tr("Looking for these sittings …"));
+    QThreadPool::globalInstance()->start([this, search, typed, titles = std::move(titles),
+                                          view = m_book.view(), openReader = m_book.openReader(),
+                                          alive = std::weak_ptr<bool>(m_alive)] {
+        const auto reader = openReader();
+        auto found = reader ? foundIn(*view, **reader, titles, typed)
+                            : Result<std::unordered_set<Uuid>>(reader.problem());
+        QMetaObject::invokeMethod(
+            QCoreApplication::instance(),
+            [this, alive, search, found = std::move(found)] {
+                if (const auto still = alive.lock(); still && *still) {
+                    takeFound(search, found);
+                }
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void TastingsPlace::takeFound(int search, const Result<std::unordered_set<Uuid>>& found) {
+    if (search != m_search) {
+        return;
+    }
+    if (!found) {
+        m_words->setText(QString::fromStdString(found.problem().sentence()));
+        return;
+    }
+    m_only = *found;
     showLines();
 }
 

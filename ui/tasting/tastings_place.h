@@ -13,6 +13,7 @@
 class QLineEdit;
 class QPushButton;
 class QStackedWidget;
+class QTimer;
 
 namespace pipwright::ui {
 
@@ -59,6 +60,7 @@ class TastingsPlace : public QWidget {
     void showChosen();
     void closeSheet();
     void findOnly();
+    void takeFound(int search, const Result<std::unordered_set<Uuid>>& found);
     void nameButton();
 
     OpenBook& m_book;
@@ -66,6 +68,7 @@ class TastingsPlace : public QWidget {
     std::vector<Change> m_missed; ///< changes since the list was last in step
     std::optional<std::unordered_set<Uuid>> m_only;
     std::optional<std::int64_t> m_read; ///< the journal's position the entries stand at
+    int m_search = 0;                   ///< counts what was looked for; only the last is wanted
     bool m_reading = false;
     bool m_stale = true;
     std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
@@ -73,6 +76,7 @@ class TastingsPlace : public QWidget {
     QWidget* m_left;
     ChipRow* m_shown;
     QLineEdit* m_filter;
+    QTimer* m_delay;
     FlowText* m_words;
     QPushButton* m_new;
     PlainTable* m_list;
