@@ -118,6 +118,7 @@ class Tour {
         settle(window);
         ui::Workbench& bench = *window.workbench();
         ui::OpenBook& book = bench.book();
+        bench.goTo(QStringLiteral("rows")); // wherever the book was left
         const auto tree = tellingTree(*book.view());
         if (tree) {
             book.selectPlant(tree);
