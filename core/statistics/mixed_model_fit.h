@@ -189,6 +189,8 @@ class MixedModelEquations {
                                                                  VarianceChoice choice) const;
 
     struct Content;
+    /// For the library's own use.
+    [[nodiscard]] const std::shared_ptr<const Content>& content() const { return m_content; }
 
   private:
     explicit MixedModelEquations(std::shared_ptr<const Content> content)

@@ -113,12 +113,39 @@ class VarianceSearch {
                            [](double variance) { return variance < kVanished; });
     }
 
-    [[nodiscard]] bool isFrozen(const SearchParameter& parameter) const {
+    /// Left alone are variances of frozen axes and covariances among them. A covariance of a frozen
+    /// with a free axis turns the free one, and stays open if that is of any length.
+    [[nodiscard]] bool isOpen(const SearchParameter& parameter) const {
         if (parameter.term < 0) {
-            return false;
+            return true;
         }
         const auto& frozen = m_frozen[at(parameter.term)];
-        return frozen[at(parameter.row)] || frozen[at(parameter.column)];
+        const auto& said = m_said[at(parameter.term)];
+        if (turns(parameter)) {
+            return std::max(said[at(parameter.row)], said[at(parameter.column)]) > 10 * kNothing;
+        }
+        return !frozen[at(parameter.row)];
+    }
+    /// Turning by s lengthens the frozen axis by s squared, against its gradient.
+    [[nodiscard]] double turningCurvature(const SearchParameter& parameter,
+                                          const std::vector<double>& gradient) const {
+        if (!turns(parameter)) {
+            return 0;
+        }
+        const bool rowFrozen = m_frozen[at(parameter.term)][at(parameter.row)];
+        const std::int32_t axis = rowFrozen ? parameter.row : parameter.column;
+        for (std::size_t k = 0; k < m_all.size(); ++k) {
+            if (m_all[k].term == parameter.term && m_all[k].row == axis &&
+                m_all[k].column == axis) {
+                return 2 * std::max(gradient[k], 0.0);
+            }
+        }
+        return 0;
+    }
+    /// Whether a parameter turns a free axis towards a frozen one.
+    [[nodiscard]] bool turns(const SearchParameter& parameter) const {
+        return parameter.term >= 0 && m_frozen[at(parameter.term)][at(parameter.row)] !=
+                                          m_frozen[at(parameter.term)][at(parameter.column)];
     }
 
     /// Gradient, information and what is free at the present point.
@@ -138,10 +165,10 @@ class VarianceSearch {
         std::vector<double> freeGradient;
         std::vector<double> curvatures;
         for (std::size_t k = 0; k < m_all.size(); ++k) {
-            if (!isFrozen(m_all[k])) {
+            if (isOpen(m_all[k])) {
                 m_free.push_back(m_all[k]);
                 freeGradient.push_back(gradient[k]);
-                curvatures.push_back(penalty.curvatures[k]);
+                curvatures.push_back(penalty.curvatures[k] + turningCurvature(m_all[k], gradient));
             }
         }
         m_gradient = Eigen::Map<const Vector>(freeGradient.data(),
@@ -156,47 +183,68 @@ class VarianceSearch {
         return m_gradient.allFinite() && m_information.allFinite();
     }
 
-    /// What the data say of each axis of a term: q I - T. Where a covariance has an axis of which
-    /// they say nothing, its matrix L is turned so that the axis is one of its columns. False when
-    /// the equations break down.
-    bool turnToAxes() {
-        bool turned = false;
+    /// What the data say of the axes of a term: q I - T.
+    [[nodiscard]] Square saidOf(std::size_t term) const {
+        const std::int32_t width = m_records.families[term].width;
+        const std::vector<double> sums = m_likelihood.inverseSums(term);
+        Square said = -Eigen::Map<const Square>(sums.data(), width, width);
+        said.diagonal().array() += m_records.families[term].levels;
+        return said;
+    }
+    void noteSaid() {
         m_said.clear();
+        for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
+            const Square said = saidOf(term);
+            std::vector<double>& axes = m_said.emplace_back();
+            for (Eigen::Index axis = 0; axis < said.rows(); ++axis) {
+                axes.push_back(said(axis, axis));
+            }
+        }
+    }
+
+    /// Where a covariance has axes of which the data say nothing, its matrix L is turned so that
+    /// they are columns of it, and the gradient has no covariances among them. False when the
+    /// equations break down.
+    bool turnToAxes() {
+        noteSaid();
+        bool turned = false;
         VarianceState state = m_likelihood.state();
         for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
             const std::int32_t width = m_records.families[term].width;
-            const std::vector<double> sums = m_likelihood.inverseSums(term);
-            Square said = -Eigen::Map<const Square>(sums.data(), width, width);
-            said.diagonal().array() += m_records.families[term].levels;
-            m_said.emplace_back();
-            for (std::int32_t axis = 0; axis < width; ++axis) {
-                m_said.back().push_back(said(axis, axis));
-            }
             if (width == 1 || m_task.terms[term].knowledge == VarianceKnowledge::held) {
                 continue;
             }
+            const Square said = saidOf(term);
             const Eigen::SelfAdjointEigenSolver<Square> axes(said);
-            const double least = axes.eigenvalues()(0);
-            const double leastHere = said.diagonal().minCoeff();
-            if (least < kNothing && leastHere > 2 * kNothing) {
-                Eigen::Map<Square> factor(state.factors[term].data(), width, width);
-                factor = (factor * axes.eigenvectors()).eval();
-                turned = true;
+            const std::vector<double> solution = m_likelihood.solutionSums(term);
+            const Eigen::Index nothing = (axes.eigenvalues().array() < kNothing).count();
+            const Eigen::Index known = (said.diagonal().array() < 2 * kNothing).count();
+            if (nothing == 0 || (nothing == known && nothing < 2)) {
+                continue;
             }
+            Square rotation = axes.eigenvectors();
+            if (nothing > 1) {
+                const Square slope =
+                    rotation.transpose() *
+                    (said - Eigen::Map<const Square>(solution.data(), width, width)) * rotation;
+                const Eigen::SelfAdjointEigenSolver<Square> among(
+                    Square(slope.topLeftCorner(nothing, nothing)));
+                rotation.leftCols(nothing) =
+                    (rotation.leftCols(nothing) * among.eigenvectors()).eval();
+            }
+            if ((rotation.array().abs() < 1e-3 || rotation.array().abs() > 1 - 1e-3).all()) {
+                continue; // they are columns already
+            }
+            Eigen::Map<Square> factor(state.factors[term].data(), width, width);
+            factor = (factor * rotation).eval();
+            turned = true;
         }
         if (turned) {
             if (!moveTo(std::move(state))) {
                 return false;
             }
             m_likelihood.invert();
-            for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
-                const std::int32_t width = m_records.families[term].width;
-                const std::vector<double> sums = m_likelihood.inverseSums(term);
-                for (std::int32_t axis = 0; axis < width; ++axis) {
-                    m_said[term][at(axis)] =
-                        m_records.families[term].levels - sums[at(axis) * at(width) + at(axis)];
-                }
-            }
+            noteSaid();
         }
         return true;
     }
@@ -223,22 +271,23 @@ class VarianceSearch {
         double high;
     };
 
-    /// How far a single variance may change, relatively.
+    /// How far a variance may change, relatively.
     [[nodiscard]] Limits limits(const SearchParameter& parameter) const {
         if (parameter.term < 0) {
             return {kMostResidualShrinking - 1, kMostGrowing - 1};
         }
         const double levels = m_records.families[at(parameter.term)].levels;
-        const double said = std::max(m_said[at(parameter.term)][0], 1e-300);
+        const double said = std::max(m_said[at(parameter.term)][at(parameter.row)], 1e-300);
         return {kMostShrinking - 1, std::max(kMostGrowing - 1, 0.1 * levels / said)};
     }
     [[nodiscard]] bool isSingle(const SearchParameter& parameter) const {
         return parameter.term < 0 || m_records.families[at(parameter.term)].width == 1;
     }
 
-    /// The step that information and gradient ask for, single variances held to their limits and
-    /// the others set right for that.
-    [[nodiscard]] Vector limitedStep() const {
+    /// The step that information and gradient ask for, variances held to their limits and the
+    /// others set right for that.
+    [[nodiscard]] Vector limitedStep(double damping) const {
+        const Matrix information = dampedInformation(damping);
         const auto count = static_cast<Eigen::Index>(m_free.size());
         Vector step = Vector::Zero(count);
         std::vector<bool> held(m_free.size(), false);
@@ -249,8 +298,8 @@ class VarianceSearch {
                     open.push_back(k);
                 }
             }
-            const Vector rest = -(m_gradient + m_information * maskedStep(step, held));
-            Matrix part = m_information(open, open);
+            const Vector rest = -(m_gradient + information * maskedStep(step, held));
+            Matrix part = information(open, open);
             const Vector scale = part.diagonal().cwiseMax(1e-12).cwiseSqrt();
             part = (scale.cwiseInverse().asDiagonal() * part * scale.cwiseInverse().asDiagonal())
                        .eval();
@@ -262,7 +311,7 @@ class VarianceSearch {
                 const auto place = static_cast<Eigen::Index>(k);
                 const SearchParameter& parameter = m_free[static_cast<std::size_t>(open[k])];
                 step(open[k]) = wanted(place);
-                if (!isSingle(parameter)) {
+                if (parameter.row != parameter.column) {
                     continue;
                 }
                 const Limits limit = limits(parameter);
@@ -270,6 +319,9 @@ class VarianceSearch {
                     step(open[k]) = std::clamp(wanted(place), limit.low, limit.high);
                     held[static_cast<std::size_t>(open[k])] = true;
                     within = false;
+                    if (wanted(place) < limit.low) {
+                        holdCovariances(parameter, step, held);
+                    }
                 }
             }
             if (within) {
@@ -277,6 +329,40 @@ class VarianceSearch {
             }
         }
         return step;
+    }
+    /// An axis that shrinks to its limit takes its covariances along with it.
+    void holdCovariances(const SearchParameter& axis, Vector& step, std::vector<bool>& held) const {
+        for (std::size_t k = 0; k < m_free.size(); ++k) {
+            const SearchParameter& other = m_free[k];
+            if (axis.term >= 0 && other.term == axis.term && other.row != other.column &&
+                (other.row == axis.row || other.column == axis.row)) {
+                step(static_cast<Eigen::Index>(k)) = 0;
+                held[k] = true;
+            }
+        }
+    }
+
+    /// The information with a share of what would be expected of independent levels added to its
+    /// diagonal: q d^2 of a variance, 2 q d_1 d_2 of a covariance, d = (q - T) / q. The average
+    /// information of a covariance near 0 says next to nothing of some directions.
+    [[nodiscard]] Matrix dampedInformation(double damping) const {
+        constexpr double kOfCovariances = 0.01;
+        Matrix damped = m_information;
+        for (std::size_t k = 0; k < m_free.size(); ++k) {
+            const SearchParameter& parameter = m_free[k];
+            const auto place = static_cast<Eigen::Index>(k);
+            if (parameter.term < 0) {
+                damped(place, place) += damping * m_information(place, place);
+                continue;
+            }
+            const auto& said = m_said[at(parameter.term)];
+            const double both = parameter.row == parameter.column ? 1 : 2;
+            const double expected = both * said[at(parameter.row)] * said[at(parameter.column)] /
+                                    m_records.families[at(parameter.term)].levels;
+            const double share = isSingle(parameter) ? damping : std::max(damping, kOfCovariances);
+            damped(place, place) += share * expected;
+        }
+        return damped;
     }
     static Vector maskedStep(const Vector& step, const std::vector<bool>& held) {
         Vector masked = step;
@@ -292,9 +378,11 @@ class VarianceSearch {
     [[nodiscard]] VarianceState stepped(const VarianceState& from, const Vector& step) const {
         VarianceState state = from;
         std::vector<Square> changes;
+        std::vector<Square> turnings;
         for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
             const std::int32_t width = m_records.families[term].width;
             changes.push_back(Square::Identity(width, width));
+            turnings.push_back(Square::Zero(width, width));
         }
         std::vector<bool> changed(m_task.terms.size(), false);
         for (std::size_t k = 0; k < m_free.size(); ++k) {
@@ -305,6 +393,12 @@ class VarianceSearch {
                 continue;
             }
             changed[at(parameter.term)] = true;
+            if (turns(parameter)) {
+                const bool rowFrozen = m_frozen[at(parameter.term)][at(parameter.row)];
+                turnings[at(parameter.term)](rowFrozen ? parameter.row : parameter.column,
+                                             rowFrozen ? parameter.column : parameter.row) += value;
+                continue;
+            }
             changes[at(parameter.term)](parameter.row, parameter.column) += value;
             if (parameter.row != parameter.column) {
                 changes[at(parameter.term)](parameter.column, parameter.row) += value;
@@ -320,13 +414,14 @@ class VarianceSearch {
                 continue;
             }
             const Eigen::SelfAdjointEigenSolver<Square> axes(changes[term]);
+            const double most = std::max(kMostGrowing, changes[term].diagonal().maxCoeff());
             const Vector roots =
-                axes.eigenvalues().cwiseMax(kMostShrinking).cwiseMin(kMostGrowing).cwiseSqrt();
+                axes.eigenvalues().cwiseMax(kMostShrinking).cwiseMin(most).cwiseSqrt();
             // The symmetric root keeps frozen axes where they are.
             Eigen::Map<Square> factor(state.factors[term].data(), width, width);
-            factor = (factor * axes.eigenvectors() * roots.asDiagonal() *
-                      axes.eigenvectors().transpose())
-                         .eval();
+            const Square root =
+                axes.eigenvectors() * roots.asDiagonal() * axes.eigenvectors().transpose();
+            factor = (factor * (root + turnings[term])).eval();
         }
         return state;
     }
@@ -337,21 +432,25 @@ class VarianceSearch {
             end.converged = true;
             return false;
         }
-        constexpr int kHalvings = 12;
         const VarianceState from = m_likelihood.state();
         const double before = m_objective;
-        Vector step = limitedStep();
+        Vector step = limitedStep(0);
         const double promised = -(m_gradient.dot(step) + 0.5 * step.dot(m_information * step));
         if (promised < m_control.tolerance) {
             end.converged = true;
             return false;
         }
         const double rounding = 1e-13 * std::max(std::abs(before), 1.0);
-        for (int halving = 0; halving < kHalvings; ++halving) {
+        constexpr double kFirstDamping = 0.25;
+        constexpr double kMostDamping = 1e5;
+        for (double damping = 0; damping < kMostDamping;
+             damping = std::max(kFirstDamping, 4 * damping)) {
+            if (damping > 0) {
+                step = limitedStep(damping);
+            }
             if (moveTo(stepped(from, step)) && m_objective <= before + rounding) {
                 return true;
             }
-            step *= 0.5;
         }
         // Expectation-maximisation: the gradient divided by the count behind each variance.
         Vector sure = Vector::Zero(step.size());

@@ -31,7 +31,7 @@ struct SearchEnd {
 ///
 /// A variance heads for 0 when the gradient there points down; it is then held just above 0, so
 /// that it can return, and set to 0 at the end. For intercepts with slopes the same is done along
-/// the axes of the covariance. Steps that raise the criterion are halved; when that does not help,
+/// the axes of the covariance. Steps that raise the criterion are damped; when that does not help,
 /// an expectation-maximisation step, which cannot raise it, is taken (Dempster, Laird & Rubin
 /// 1977; Johnson & Thompson 1995, J. Dairy Sci. 78:449-456).
 Result<SearchEnd> searchVariances(RestrictedLikelihood& likelihood, const ModelRecords& records,
