@@ -224,6 +224,7 @@ TEST(StarchCheck, StepsOfTheTenStepChart) {
 TEST(AlternateBearingCheck, WorkedByHand) {
     const auto index = [](const std::vector<double>& crops) {
         std::vector<std::optional<Kilograms>> years;
+        years.reserve(crops.size());
         for (const double crop : crops) {
             years.emplace_back(Kilograms{crop});
         }

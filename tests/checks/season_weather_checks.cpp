@@ -153,6 +153,7 @@ TEST(HourlyTemperatureCheck, FiveDaysInJanuary) {
     const std::vector<std::pair<double, double>> extremes = {
         {-2, 6}, {0, 9}, {1, 11}, {3, 12}, {-1, 7}};
     std::vector<DayTemperatures> days;
+    days.reserve(extremes.size());
     for (const auto& [low, high] : extremes) {
         days.push_back(
             {first.plusDays(static_cast<int>(days.size())), Celsius{low}, Celsius{high}});

@@ -98,7 +98,7 @@ TEST(HeatRule, AgreesWithIntegrationMomentByMoment) {
             upright += air < upper ? std::max(0.0, air - lower) : 0;
             straight += std::clamp(line, lower, upper) - lower;
         }
-        const auto reckoned = [&](const Result<HeatRule>& rule) {
+        const auto reckoned = [low = low, high = high](const Result<HeatRule>& rule) {
             return rule->ofDay(Celsius{low}, Celsius{high})->number();
         };
         const UpperThreshold horizontal{Celsius{upper}, HeatCutoff::horizontal};
