@@ -1,8 +1,10 @@
 #include "ui/tree/observation_form.h"
 
+#include "core/orchard/fruit_traits.h"
 #include "core/orchard/inexact_value.h"
 #include "core/units/text.h"
 #include "ui/book/open_book.h"
+#include "ui/tree/fruit_words.h"
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/flow_text.h"
 #include "ui/widgets/inexact_date_edit.h"
@@ -30,12 +32,14 @@ ObservationForm::ObservationForm(OpenBook& book, QWidget* parent)
     : EntryForm(book, parent), m_traitLine(new QLineEdit(this)),
       m_traits(new ChipRow(tr("Traits that match"), this)),
       m_method(new FlowText({}, FlowText::Weight::small, this)), m_value(new QLineEdit(this)),
-      m_states(new ChipRow(tr("Value"), this)), m_day(new InexactDateEdit(book.today(), this)),
-      m_remark(new QLineEdit(this)) {
+      m_states(new ChipRow(tr("Value"), this)), m_instrument(new QLineEdit(this)),
+      m_caution(new FlowText({}, FlowText::Weight::strong, this)),
+      m_day(new InexactDateEdit(book.today(), this)), m_remark(new QLineEdit(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
-    const std::initializer_list<QWidget*> all = {m_traitLine, m_traits, m_method, m_value,
+    const std::initializer_list<QWidget*> all = {m_traitLine, m_traits, m_method,
+                                                 m_caution,   m_value,  m_instrument,
                                                  m_states,    m_day,    m_remark};
     for (QWidget* one : all) {
         layout->addWidget(one);
@@ -43,6 +47,7 @@ ObservationForm::ObservationForm(OpenBook& book, QWidget* parent)
     m_traitLine->setAccessibleName(tr("Trait"));
     m_traitLine->setPlaceholderText(tr("trait, as scab or mass, then Enter"));
     m_value->setAccessibleName(tr("Value"));
+    m_instrument->setAccessibleName(tr("Instrument"));
     m_day->line()->setAccessibleName(tr("The day observed, as the value"));
     m_remark->setAccessibleName(tr("Remark"));
     m_remark->setPlaceholderText(tr("remark (may stay empty)"));
@@ -107,6 +112,15 @@ void ObservationForm::choose(const QString& traitId) {
     m_states->setVisible(scale == ScaleKind::ordinal || scale == ScaleKind::nominal);
     m_day->setVisible(scale == ScaleKind::date);
     m_remark->setVisible(trait != nullptr && scale != ScaleKind::text);
+    const std::string key = trait != nullptr ? trait->key : std::string();
+    const QString instrument = instrumentHint(key);
+    m_instrument->setVisible(!instrument.isEmpty());
+    if (!instrument.isEmpty() && instrument != m_instrument->placeholderText()) {
+        m_instrument->clear(); // what was written for another trait
+        m_instrument->setPlaceholderText(instrument);
+    }
+    m_caution->setText(measuringCaution(key));
+    m_caution->setVisible(!m_caution->text().isEmpty());
     m_method->setText(trait != nullptr ? QString::fromStdString(trait->method)
                                        : tr("Enter takes the first."));
     if (trait == nullptr) {
@@ -210,10 +224,17 @@ Result<ChangeSet> ObservationForm::edits(const EntryTarget& target, const EditCo
     if (m_trait->scale != ScaleKind::text) {
         what.words = m_remark->text().trimmed().toStdString();
     }
+    if (!instrumentHint(m_trait->key).isEmpty()) {
+        what.instrument = m_instrument->text().trimmed().toStdString();
+    }
     return observationOn(target.trees, what, m_trait->name, context);
 }
 
 void ObservationForm::saved() {
+    // The probe stays on the penetrometer; the juice's temperature is another one each time.
+    if (!m_trait || m_trait->key != trait_key::kFirmness) {
+        m_instrument->clear();
+    }
     m_traitLine->clear();
     m_value->clear();
     m_remark->clear();

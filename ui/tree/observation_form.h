@@ -32,6 +32,8 @@ class ObservationForm : public EntryForm {
     [[nodiscard]] ChipRow* traitChips() const { return m_traits; }
     [[nodiscard]] QLineEdit* valueLine() const { return m_value; }
     [[nodiscard]] ChipRow* stateChips() const { return m_states; }
+    [[nodiscard]] QLineEdit* instrumentLine() const { return m_instrument; }
+    [[nodiscard]] FlowText* caution() const { return m_caution; }
 
   private:
     void match();
@@ -46,6 +48,8 @@ class ObservationForm : public EntryForm {
     FlowText* m_method;
     QLineEdit* m_value;
     ChipRow* m_states;
+    QLineEdit* m_instrument; ///< only for readings of an instrument
+    FlowText* m_caution;
     InexactDateEdit* m_day;
     QLineEdit* m_remark;
 };
