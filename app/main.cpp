@@ -10,6 +10,7 @@
 #include <QStandardPaths>
 
 #include <algorithm>
+#include <cstdlib>
 #include <memory>
 
 namespace pipwright::app {
@@ -25,6 +26,31 @@ QString overview() {
     text += QStringLiteral("\nEach command has --help. Exit code 0: done, 1: not possible (the "
                            "reason stands on\nstandard error), 2: not understood.");
     return text;
+}
+
+/// What Qt says of the machine it runs on is no concern of who reads the terminal.
+bool isTalk(const QString& message) {
+    for (const char* talk : {"QStandardPaths: ", "This plugin does not support "}) {
+        if (message.startsWith(QLatin1String(talk))) {
+            return true;
+        }
+    }
+    return false;
+}
+
+void report(QtMsgType type, const QMessageLogContext& /*context*/, const QString& message) {
+    if (!isTalk(message)) {
+        complain(message);
+    }
+    if (type == QtFatalMsg) {
+        std::abort();
+    }
+}
+
+/// Whether there is a screen to open a window on, or a platform was asked for by name.
+bool hasScreen() {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
 
 void dress(QApplication& application) {
@@ -99,7 +125,17 @@ int run(int argc, char** argv) {
                                       [&name](const Command& one) { return one.name == name; });
     const bool help = name == QLatin1String("--help") || name == QLatin1String("-h") ||
                       name == QLatin1String("help");
-    const bool windowed = !help && (command == commands().end() || command->needsWindow);
+    const bool isCommand = command != commands().end();
+    const bool windowed = !help && (!isCommand || command->needsWindow);
+    qInstallMessageHandler(report);
+    if (windowed && isCommand && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen"); // papers and pictures need no screen
+    } else if (windowed && !isCommand && !hasScreen()) {
+        complain(
+            QStringLiteral("pipwright: there is no screen to open the window on. Start it on a "
+                           "desktop, or see 'pipwright --help' for what works without one."));
+        return kFailed;
+    }
     std::unique_ptr<QCoreApplication> application; // before everything that uses Qt
     if (windowed) {
         auto window = std::make_unique<QApplication>(argc, argv);
@@ -114,7 +150,7 @@ int run(int argc, char** argv) {
         say(overview());
         return kDone;
     }
-    if (command != commands().end()) {
+    if (isCommand) {
         return command->run(QCoreApplication::arguments().mid(2));
     }
     return openWindow(static_cast<QApplication&>(*application));

@@ -23,10 +23,13 @@ class CommandLine : public testing::Test {
     Called run(const QStringList& arguments) const {
         QProcess process;
         QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-        environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
+        // As on a server: no screen, and nobody has set the session's folders up.
+        for (const char* name :
+             {"QT_QPA_PLATFORM", "DISPLAY", "WAYLAND_DISPLAY", "XDG_RUNTIME_DIR"}) {
+            environment.remove(QString::fromLatin1(name));
+        }
         environment.insert(QStringLiteral("XDG_DATA_HOME"), folder.path());
         environment.insert(QStringLiteral("XDG_CONFIG_HOME"), folder.path());
-        environment.insert(QStringLiteral("XDG_RUNTIME_DIR"), folder.path());
         process.setProcessEnvironment(environment);
         process.start(QStringLiteral(PIPWRIGHT_PROGRAM), arguments);
         constexpr int kPatience = 120000;
@@ -76,6 +79,13 @@ TEST_F(CommandLine, EveryCommandHasHelp) {
         EXPECT_TRUE(help.out.contains(QStringLiteral("Usage"))) << help.out.toStdString();
         EXPECT_TRUE(help.errors.isEmpty()) << help.errors.toStdString();
     }
+}
+
+TEST_F(CommandLine, WithoutAScreenTheWindowSaysSo) {
+    const Called called = run({});
+    EXPECT_EQ(called.code, 1);
+    EXPECT_TRUE(called.errors.contains(QStringLiteral("there is no screen")));
+    EXPECT_EQ(called.errors.count(QLatin1Char('\n')), 1);
 }
 
 TEST_F(CommandLine, WrongWordsEndWithTwo) {
