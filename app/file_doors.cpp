@@ -36,9 +36,9 @@ Progress stepsOf(const ui::BookDoors::ShareDone& share) {
     };
 }
 
-ui::OpenBook::OpenReader readerOf(const std::filesystem::path& file) {
-    return [file]() -> Result<std::unique_ptr<Store>> {
-        auto book = openBook(file, OpenMode::read);
+ui::OpenBook::OpenReader readersOf(const OrchardBook& writer) {
+    return [open = writer.readers()]() -> Result<std::unique_ptr<Store>> {
+        auto book = open();
         if (!book) {
             return book.problem();
         }
@@ -51,8 +51,8 @@ Result<std::unique_ptr<ui::OpenBook>> opened(Result<std::unique_ptr<OrchardBook>
     if (!book) {
         return book.problem();
     }
-    const auto file = (*book)->file();
-    return ui::OpenBook::open(std::move(*book), path, readerOf(file));
+    auto readers = readersOf(**book);
+    return ui::OpenBook::open(std::move(*book), path, std::move(readers));
 }
 
 } // namespace

@@ -181,6 +181,17 @@ Result<std::string> Connection::text(std::string_view sql) const {
     return value;
 }
 
+void Connection::makeWayFor(std::shared_ptr<const std::atomic<bool>> flag) {
+    constexpr int kStepsBetweenLooks = 1000; // well below a millisecond
+    m_wayFor = std::move(flag);
+    const auto isUp = [](void* up) {
+        return static_cast<const std::atomic<bool>*>(up)->load() ? 1 : 0;
+    };
+    // SQLite hands the pointer back to a function that may change what it points to; this does not.
+    sqlite3_progress_handler(handle(), kStepsBetweenLooks, isUp,
+                             const_cast<std::atomic<bool>*>(m_wayFor.get())); // NOLINT
+}
+
 Problem Connection::problem() const {
     return problem(sqlite3_extended_errcode(handle()), sqlite3_errmsg(handle()));
 }
@@ -193,6 +204,8 @@ Problem Connection::problem(int code, const std::string& message) const {
     case SQLITE_LOCKED:
         return {ProblemCode::busy, "another program is writing to the book.",
                 "Close the other program, or wait a moment, and try again.", where};
+    case SQLITE_INTERRUPT:
+        return {ProblemCode::busy, "the reading made way for an edit.", "Read again.", where};
     case SQLITE_FULL:
         return {ProblemCode::unwritable, "the disk is full; nothing of this was written.",
                 "Make room on the disk and try again.", where};

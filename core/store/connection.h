@@ -4,6 +4,7 @@
 
 #include <QSqlDatabase>
 
+#include <atomic>
 #include <cstdint>
 #include <filesystem>
 #include <memory>
@@ -52,6 +53,8 @@ class Connection {
     /// Whether the file that was opened still lies at its place.
     [[nodiscard]] bool isStillThere() const;
     void assertThread() const;
+    /// Ends every statement that runs on this connection while the flag is up.
+    void makeWayFor(std::shared_ptr<const std::atomic<bool>> flag);
 
   private:
     Connection(std::filesystem::path file, Access access);
@@ -59,6 +62,7 @@ class Connection {
 
     std::filesystem::path m_file;
     QString m_name;
+    std::shared_ptr<const std::atomic<bool>> m_wayFor;
     QSqlDatabase m_database;
     sqlite3* m_handle = nullptr;
     std::thread::id m_thread;

@@ -39,8 +39,10 @@ bool liesStill(const std::filesystem::path& file) {
 
 } // namespace
 
-Result<std::unique_ptr<OrchardBook>> openForReading(const std::filesystem::path& file,
-                                                    std::span<const Migration> migrations) {
+namespace {
+
+Result<std::unique_ptr<SqliteStore>> readingStore(const std::filesystem::path& file,
+                                                  std::span<const Migration> migrations) {
     if (auto outcome = checkFile(file); !outcome) {
         return outcome.problem();
     }
@@ -57,9 +59,29 @@ Result<std::unique_ptr<OrchardBook>> openForReading(const std::filesystem::path&
                        "the book is of an older version and must be brought up to date first.",
                        "Open it for writing once; a copy is kept.", file.string()};
     }
-    auto store = SqliteStore::over(std::move(*connection), nullptr);
+    return SqliteStore::over(std::move(*connection), nullptr);
+}
+
+} // namespace
+
+Result<std::unique_ptr<OrchardBook>> openForReading(const std::filesystem::path& file,
+                                                    std::span<const Migration> migrations) {
+    auto store = readingStore(file, migrations);
     if (!store) {
         return store.problem();
+    }
+    return std::unique_ptr<OrchardBook>(std::move(*store));
+}
+
+Result<std::unique_ptr<OrchardBook>>
+openAside(const std::filesystem::path& file,
+          const std::shared_ptr<const std::atomic<bool>>& writerWaits) {
+    auto store = readingStore(file, releasedMigrations());
+    if (!store) {
+        return store.problem();
+    }
+    if (auto outcome = (*store)->readAside(writerWaits); !outcome) {
+        return outcome.problem();
     }
     return std::unique_ptr<OrchardBook>(std::move(*store));
 }

@@ -4,6 +4,7 @@
 #include "core/units/result.h"
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -28,6 +29,13 @@ class OrchardBook : public Store {
     /// The copy that was kept because opening brought an older book up to date; empty when it was
     /// not older.
     [[nodiscard]] virtual std::filesystem::path copyBeforeUpdate() const = 0;
+
+    /// Opens further readers of this book, on any thread, also after this one is closed. With a
+    /// write-ahead log a reader sees the book as it stood at its first question, whatever is
+    /// written meanwhile. Without one it would keep the writer waiting, so its reading ends with a
+    /// Problem (`busy`) when this book has something to write: read again after that.
+    using Readers = std::function<Result<std::unique_ptr<OrchardBook>>()>;
+    [[nodiscard]] virtual Readers readers() const = 0;
 };
 
 /// Opens a book. Problems: `notFound`, `unreadable` (no orchard book, or damaged beyond reading),

@@ -23,6 +23,18 @@ bool isHash(const std::string& text) {
     return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
 }
 
+/// Puts the flag up as long as it lives.
+class Raised {
+  public:
+    Raised(std::atomic<bool>& flag, bool up) : m_flag(flag) { m_flag = up; }
+    ~Raised() { m_flag = false; }
+    Raised(const Raised&) = delete;
+    Raised& operator=(const Raised&) = delete;
+
+  private:
+    std::atomic<bool>& m_flag;
+};
+
 } // namespace
 
 /// The keys of the records one change set writes: those it makes get theirs before any row is
@@ -227,6 +239,7 @@ Outcome SqliteStore::writeRows(const JournalEntry& entry) {
 }
 
 Result<JournalEntry> SqliteStore::write(JournalEntry entry, const Stamp& stamp) {
+    const Raised writerWaits(*m_writerWaits, !hasLog());
     auto transaction = Transaction::begin(*m_connection);
     if (!transaction) {
         return transaction.problem();
@@ -447,9 +460,27 @@ Outcome prepareForWriting(const Connection& connection) {
     return connection.run("PRAGMA synchronous = FULL; PRAGMA cache_size = -16000;");
 }
 
-std::string SqliteStore::journalModeWords() const {
+bool SqliteStore::hasLog() const {
     const auto mode = m_connection->text("PRAGMA journal_mode");
-    if (mode && *mode == "wal") {
+    return mode && *mode == "wal";
+}
+
+OrchardBook::Readers SqliteStore::readers() const {
+    return [file = file(), flag = std::shared_ptr<const std::atomic<bool>>(m_writerWaits)] {
+        return openAside(file, flag);
+    };
+}
+
+Outcome SqliteStore::readAside(const std::shared_ptr<const std::atomic<bool>>& writerWaits) {
+    if (hasLog()) { // one state of the book for all that is read from here
+        return m_connection->run("BEGIN");
+    }
+    m_connection->makeWayFor(writerWaits);
+    return {};
+}
+
+std::string SqliteStore::journalModeWords() const {
+    if (hasLog()) {
         return "Every edit is written to a log beside the book and is safe on the disk before the "
                "next one (write-ahead log, full syncing).";
     }

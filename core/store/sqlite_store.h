@@ -8,6 +8,7 @@
 #include "core/store/row_statement.h"
 #include "core/store/writer_lock.h"
 
+#include <atomic>
 #include <memory>
 #include <unordered_map>
 
@@ -46,10 +47,13 @@ class SqliteStore final : public OrchardBook {
     bool isReadOnly() const override { return m_lock == nullptr; }
     Uuid copy() const override { return m_copy; }
     std::string journalModeWords() const override;
+    Readers readers() const override;
     std::filesystem::path copyBeforeUpdate() const override { return m_copyBeforeUpdate; }
     void setCopyBeforeUpdate(std::filesystem::path kept) { m_copyBeforeUpdate = std::move(kept); }
 
     [[nodiscard]] const Connection& connection() const { return *m_connection; }
+    /// What this book promises a reader it handed out: see OrchardBook::readers.
+    Outcome readAside(const std::shared_ptr<const std::atomic<bool>>& writerWaits);
 
   private:
     class Load;
@@ -69,6 +73,7 @@ class SqliteStore final : public OrchardBook {
     Result<const UndoLine*> undoLine() const;
     void noticeOthers() const;
     std::optional<std::string> sentenceOf(bool undo) const;
+    bool hasLog() const;
 
     // The lock goes last, after the connection is closed.
     std::unique_ptr<WriterLock> m_lock;
@@ -80,9 +85,16 @@ class SqliteStore final : public OrchardBook {
     Uuid m_copy;
     std::filesystem::path m_copyBeforeUpdate;
     bool m_loading = false;
+    /// Up while this book wants to write and readers would keep it waiting.
+    std::shared_ptr<std::atomic<bool>> m_writerWaits = std::make_shared<std::atomic<bool>>(false);
     mutable std::int64_t m_dataVersion = -1; ///< SQLite's mark of what others have written
     mutable std::optional<UndoLine> m_undoLine;
 };
+
+/// A reader as OrchardBook::readers promises it, of a book that puts up the flag to write.
+Result<std::unique_ptr<OrchardBook>>
+openAside(const std::filesystem::path& file,
+          const std::shared_ptr<const std::atomic<bool>>& writerWaits);
 
 /// Sets the connection up for writing: a write-ahead log where that is safe, and full syncing.
 Outcome prepareForWriting(const Connection& connection);

@@ -58,18 +58,13 @@ void OpenBook::gatherEvidence() {
     QThreadPool::globalInstance()->start(
         [base, openReader = m_openReader, alive = std::weak_ptr<bool>(m_alive), this] {
             const auto reader = openReader();
-            if (!reader) {
-                return;
-            }
-            auto view = base->withEvidence(**reader);
-            if (!view) {
-                return;
-            }
+            auto view = reader ? base->withEvidence(**reader)
+                               : Result<OrchardView::Pointer>(reader.problem());
             // The book lives on the window's thread: only there may it be looked at. The
             // application object carries the answer over, since this one may be gone.
             QMetaObject::invokeMethod(
                 QCoreApplication::instance(),
-                [alive, this, base, found = *view] {
+                [alive, this, base, found = std::move(view)] {
                     if (const auto still = alive.lock(); still && *still) {
                         takeEvidence(base, found);
                     }
@@ -78,12 +73,19 @@ void OpenBook::gatherEvidence() {
         });
 }
 
-void OpenBook::takeEvidence(OrchardView::Pointer base, OrchardView::Pointer withEvidence) {
-    if (m_view != base) { // edited meanwhile: gather again for what stands now
+void OpenBook::takeEvidence(const OrchardView::Pointer& base,
+                            const Result<OrchardView::Pointer>& withEvidence) {
+    // Edited meanwhile, or the reading made way for an edit: gather again for what stands now.
+    const bool madeWay = !withEvidence && withEvidence.problem().code == ProblemCode::busy;
+    if (m_view != base || madeWay) {
         gatherEvidence();
         return;
     }
-    m_view = std::move(withEvidence);
+    if (!withEvidence) {
+        Q_EMIT problemMet(withEvidence.problem());
+        return;
+    }
+    m_view = *withEvidence;
     Q_EMIT viewChanged({});
     Q_EMIT evidenceReady();
 }

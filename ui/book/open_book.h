@@ -96,7 +96,8 @@ class OpenBook : public QObject {
 
     void carry(const Result<JournalEntry>& entry);
     void gatherEvidence();
-    void takeEvidence(OrchardView::Pointer base, OrchardView::Pointer withEvidence);
+    void takeEvidence(const OrchardView::Pointer& base,
+                      const Result<OrchardView::Pointer>& withEvidence);
     [[nodiscard]] Stamp stamp() const;
 
     std::unique_ptr<Store> m_store;

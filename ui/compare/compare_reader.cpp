@@ -76,6 +76,10 @@ void CompareReader::take(const OrchardView::Pointer& view, int question,
         return;
     }
     m_reading = false;
+    if (!columns && columns.problem().code == ProblemCode::busy) { // it made way for an edit
+        ask(std::vector<Index>(m_asked));
+        return;
+    }
     if (!columns) {
         Q_EMIT failed(columns.problem());
         return;
