@@ -1,6 +1,7 @@
 #include "ui/book/orchard_words.h"
 
 #include "core/orchard/inexact_value.h"
+#include "ui/book/book_words.h"
 #include "ui/widgets/number_text.h"
 
 #include <QCoreApplication>
@@ -394,7 +395,7 @@ QString valueWords(const OrchardView& view, const Observation& observation) {
     const Trait* trait = view.trait(observation.trait);
     if (const TraitState* state =
             observation.state ? view.traitState(*observation.state) : nullptr) {
-        words << QString::fromStdString(state->name);
+        words << traitStateName(*state);
     } else if (const auto value = valueOf(observation)) {
         const QString unit = trait != nullptr ? QString::fromStdString(trait->unit) : QString();
         const QString low = QLocale().toString(value->low, 'g', 6);

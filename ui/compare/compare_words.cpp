@@ -2,6 +2,7 @@
 
 #include "core/evaluation/usual_ripening.h"
 #include "core/orchard/dictionary.h"
+#include "ui/book/book_words.h"
 #include "ui/book/orchard_words.h"
 #include "ui/widgets/number_text.h"
 
@@ -52,7 +53,7 @@ int decimalsFor(double value) {
 QString stateName(const OrchardView& view, TraitId trait, std::int64_t rank) {
     for (const TraitState* state : view.statesOf(trait)) {
         if (state->rank == rank) {
-            return text(state->name);
+            return traitStateName(*state);
         }
     }
     return QString::number(rank);
@@ -110,7 +111,7 @@ QString headWords(const OrchardView& view, const ComparedGenotype& column) {
 }
 
 QString pedigreeWords(const OrchardView& view, const ComparedGenotype& column) {
-    const QString parents = text(view.crossText(column.genotype));
+    const QString parents = crossWords(view, column.genotype);
     const QString purdy = text(column.purdy);
     if (parents.isEmpty() || parents == QStringLiteral("? x ?")) {
         return Words::tr("parents not known");
@@ -251,8 +252,8 @@ QString differenceWords(const std::optional<MeanDifference>& difference, const Q
 QString traitTitle(const Trait& trait) {
     const QString name =
         trait.unit.empty()
-            ? text(trait.name)
-            : Words::tr("%1, %2", "trait, unit").arg(text(trait.name), text(trait.unit));
+            ? traitName(trait)
+            : Words::tr("%1, %2", "trait, unit").arg(traitName(trait), text(trait.unit));
     switch (trait.direction) {
     case Direction::higherIsBetter:
         return Words::tr("%1\n(more is better)").arg(name);

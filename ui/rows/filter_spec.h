@@ -36,7 +36,8 @@ struct FilterTrait {
     QString key;
     QString title; ///< with the unit
     int decimals = 1;
-    std::vector<std::optional<double>> values; ///< one a cell
+    /// One a cell; empty while nobody has asked for a trait that must be read from the book.
+    std::vector<std::optional<double>> values;
 };
 
 /// What a filter knows about the cells beside the scene itself.

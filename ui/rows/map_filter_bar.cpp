@@ -1,6 +1,7 @@
 #include "ui/rows/map_filter_bar.h"
 
 #include "ui/rows/map_words.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/icons.h"
 
 #include <QAction>
@@ -13,6 +14,7 @@
 #include <QLocale>
 #include <QMenu>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -48,7 +50,8 @@ MapFilterBar::MapFilterBar(QWidget* parent)
       m_family(new QComboBox(this)), m_trait(new QComboBox(this)),
       m_low(boundField(this, tr("Lowest value of the trait"), tr("from"))),
       m_high(boundField(this, tr("Highest value of the trait"), tr("to"))),
-      m_clear(new QToolButton(this)), m_count(new QLabel(this)) {
+      m_and(new QToolButton(this)), m_clear(new QToolButton(this)), m_count(new QLabel(this)),
+      m_furtherLine(new QWidget(this)) {
     setAccessibleName(tr("Filter of the map"));
     m_text->setAccessibleName(tr("Words to filter by"));
     m_text->setPlaceholderText(tr("Code, family, row/place"));
@@ -60,6 +63,10 @@ MapFilterBar::MapFilterBar(QWidget* parent)
     m_trait->setAccessibleName(tr("Trait with bounds"));
     m_trait->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_trait->setMinimumContentsLength(8);
+    m_and->setText(tr("and"));
+    m_and->setAccessibleName(tr("Another trait with bounds"));
+    m_and->setToolTip(tr("Keep this bound and choose another trait"));
+    m_and->setAutoRaise(true);
     m_clear->setIcon(icon(IconName::close));
     m_clear->setAccessibleName(tr("Clear the filter"));
     m_clear->setToolTip(tr("Clear the filter"));
@@ -67,13 +74,22 @@ MapFilterBar::MapFilterBar(QWidget* parent)
     m_count->setAccessibleName(tr("Trees that pass the filter"));
     makeStageMenu();
 
-    auto* line = new QHBoxLayout(this);
+    m_furtherLine->setAccessibleName(tr("Further bounds"));
+    auto* further = new FlowLayout(m_furtherLine);
+    further->setContentsMargins(0, 0, 0, 0);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    auto* line = new QHBoxLayout;
+    column->addLayout(line);
+    column->addWidget(m_furtherLine);
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(6);
     line->addWidget(m_text, 2);
     for (QWidget* widget : {static_cast<QWidget*>(m_stages), static_cast<QWidget*>(m_family),
                             static_cast<QWidget*>(m_trait), static_cast<QWidget*>(m_low),
-                            static_cast<QWidget*>(m_high), static_cast<QWidget*>(m_clear)}) {
+                            static_cast<QWidget*>(m_high), static_cast<QWidget*>(m_and),
+                            static_cast<QWidget*>(m_clear)}) {
         line->addWidget(widget);
     }
     line->addStretch(1);
@@ -88,6 +104,14 @@ MapFilterBar::MapFilterBar(QWidget* parent)
         m_low->setEnabled(index > 0);
         m_high->setEnabled(index > 0);
         tell();
+    });
+    connect(m_and, &QToolButton::clicked, this, [this] {
+        if (const auto bound = boundInFields()) {
+            FilterSpec wider = spec();
+            wider.bounds.push_back({{}, {}, {}}); // no trait yet
+            setSpec(wider);
+            m_trait->setFocus(Qt::OtherFocusReason);
+        }
     });
     connect(m_clear, &QToolButton::clicked, this, &MapFilterBar::clear);
     tell();
@@ -108,7 +132,11 @@ void MapFilterBar::makeStageMenu() {
 }
 
 void MapFilterBar::setFacts(const FilterFacts& facts) {
-    const FilterSpec before = spec();
+    FilterSpec before = spec();
+    std::erase_if(before.bounds, [&facts](const TraitBound& bound) {
+        return std::none_of(facts.traits.begin(), facts.traits.end(),
+                            [&bound](const FilterTrait& one) { return one.key == bound.trait; });
+    });
     m_filling = true;
     m_family->clear();
     m_family->addItem(tr("Every family"));
@@ -135,12 +163,57 @@ FilterSpec MapFilterBar::spec() const {
     if (m_family->currentIndex() > 0) {
         spec.family = m_family->currentData().toString();
     }
-    const auto low = numberIn(*m_low);
-    const auto high = numberIn(*m_high);
-    if (m_trait->currentIndex() > 0 && (low || high)) {
-        spec.bounds.push_back({m_trait->currentData().toString(), low, high});
+    spec.bounds = m_kept;
+    if (auto bound = boundInFields()) {
+        spec.bounds.push_back(std::move(*bound));
     }
     return spec;
+}
+
+std::optional<TraitBound> MapFilterBar::boundInFields() const {
+    const auto low = numberIn(*m_low);
+    const auto high = numberIn(*m_high);
+    if (m_trait->currentIndex() <= 0 || (!low && !high)) {
+        return std::nullopt;
+    }
+    return TraitBound{m_trait->currentData().toString(), low, high};
+}
+
+QString MapFilterBar::boundWords(const TraitBound& bound) const {
+    const int at = m_trait->findData(bound.trait);
+    const QString trait = at < 0 ? bound.trait : m_trait->itemText(at);
+    if (bound.low && bound.high) {
+        return tr("%1 from %2 to %3").arg(trait, written(bound.low), written(bound.high));
+    }
+    return bound.low ? tr("%1 from %2 on").arg(trait, written(bound.low))
+                     : tr("%1 up to %2").arg(trait, written(bound.high));
+}
+
+void MapFilterBar::showFurther() {
+    for (QToolButton* button : m_further) {
+        m_furtherLine->layout()->removeWidget(button);
+        button->hide();
+        button->deleteLater();
+    }
+    m_further.clear();
+    for (std::size_t i = 0; i < m_kept.size(); ++i) {
+        auto* button = new QToolButton;
+        const QString words = boundWords(m_kept[i]);
+        button->setText(words);
+        button->setIcon(icon(IconName::close));
+        button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+        button->setToolTip(tr("Take this bound away"));
+        button->setAccessibleName(tr("Take away: %1").arg(words));
+        button->setFocusPolicy(Qt::StrongFocus);
+        connect(button, &QToolButton::clicked, this, [this, i] {
+            m_kept.erase(m_kept.begin() + static_cast<std::ptrdiff_t>(i));
+            showFurther();
+            tell();
+        });
+        m_furtherLine->layout()->addWidget(button);
+        m_further.push_back(button);
+    }
+    m_furtherLine->setVisible(!m_further.empty());
 }
 
 void MapFilterBar::setSpec(const FilterSpec& spec) {
@@ -151,11 +224,15 @@ void MapFilterBar::setSpec(const FilterSpec& spec) {
                            spec.stages.end());
     }
     m_family->setCurrentIndex(spec.family ? std::max(0, m_family->findData(*spec.family)) : 0);
-    const bool bounded = !spec.bounds.empty();
-    m_trait->setCurrentIndex(bounded ? std::max(0, m_trait->findData(spec.bounds.front().trait))
-                                     : 0);
-    m_low->setText(bounded ? written(spec.bounds.front().low) : QString());
-    m_high->setText(bounded ? written(spec.bounds.front().high) : QString());
+    const TraitBound last = spec.bounds.empty() ? TraitBound{} : spec.bounds.back();
+    m_trait->setCurrentIndex(last.trait.isEmpty() ? 0 : std::max(0, m_trait->findData(last.trait)));
+    m_low->setText(written(last.low));
+    m_high->setText(written(last.high));
+    m_kept = spec.bounds;
+    if (!m_kept.empty()) {
+        m_kept.pop_back();
+    }
+    showFurther();
     m_filling = false;
     tell();
 }
@@ -180,6 +257,7 @@ void MapFilterBar::tell() {
     describeStages();
     const FilterSpec now = spec();
     m_clear->setVisible(!now.isEmpty());
+    m_and->setVisible(boundInFields().has_value());
     if (!(now == m_told)) {
         m_told = now;
         Q_EMIT filterChanged(now);

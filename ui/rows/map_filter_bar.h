@@ -5,6 +5,8 @@
 #include <QWidget>
 
 #include <map>
+#include <optional>
+#include <vector>
 
 class QAction;
 class QComboBox;
@@ -24,9 +26,14 @@ class MapFilterBar : public QWidget {
     /// Offers these families and traits; what was chosen stays chosen where it still exists.
     void setFacts(const FilterFacts& facts);
     [[nodiscard]] FilterSpec spec() const;
-    /// Shows a filter; tells it only when it differs from before. Of bounds, the first is shown.
+    /// Shows a filter; tells it only when it differs from before. The last of its bounds stands in
+    /// the fields, those before it as buttons that take them away.
     void setSpec(const FilterSpec& spec);
     void clear() { setSpec({}); }
+    /// The bounds that hold beside the one in the fields.
+    [[nodiscard]] const std::vector<QToolButton*>& furtherBounds() const { return m_further; }
+    /// Keeps the bound in the fields and frees them for another.
+    [[nodiscard]] QToolButton* andButton() const { return m_and; }
     /// "132 of 450 trees" at the end of the line.
     void setCount(std::size_t shown, std::size_t all);
 
@@ -42,6 +49,9 @@ class MapFilterBar : public QWidget {
     void makeStageMenu();
     void tell();
     void describeStages();
+    [[nodiscard]] std::optional<TraitBound> boundInFields() const;
+    void showFurther();
+    [[nodiscard]] QString boundWords(const TraitBound& bound) const;
 
     QLineEdit* m_text;
     QToolButton* m_stages;
@@ -49,8 +59,12 @@ class MapFilterBar : public QWidget {
     QComboBox* m_trait;
     QLineEdit* m_low;
     QLineEdit* m_high;
+    QToolButton* m_and;
     QToolButton* m_clear;
     QLabel* m_count;
+    QWidget* m_furtherLine;
+    std::vector<QToolButton*> m_further;
+    std::vector<TraitBound> m_kept;
     std::map<Stage, QAction*> m_stageActions;
     FilterSpec m_told;
     bool m_filling = false;

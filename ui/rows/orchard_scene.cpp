@@ -1,6 +1,7 @@
 #include "ui/rows/orchard_scene.h"
 
 #include "core/evaluation/usual_ripening.h"
+#include "ui/book/book_words.h"
 #include "ui/rows/map_words.h"
 
 #include <QCoreApplication>
@@ -135,7 +136,7 @@ Families familiesOf(const OrchardView& view, const std::vector<std::optional<Ind
         const auto [at, fresh] = seen.try_emplace(cross->uuid, static_cast<int>(seen.size()));
         if (fresh) {
             const Cross* made = view.cross(*cross);
-            QString name = text(view.crossText(*genotype));
+            QString name = crossWords(view, *genotype);
             if (made != nullptr && !made->code.empty()) {
                 name = text(made->code) + QStringLiteral("  ") + name;
             }
@@ -273,6 +274,14 @@ FilterFacts filterFactsOf(const OrchardView& view, const std::vector<std::option
     return facts;
 }
 
+std::vector<std::optional<double>>
+valuesOfCells(const std::vector<std::optional<Index>>& plants,
+              const std::vector<std::optional<double>>& ofPlants) {
+    return column(plants, [&ofPlants](Index plant) {
+        return plant < ofPlants.size() ? ofPlants[plant] : std::nullopt;
+    });
+}
+
 CellColouring colouringOf(const QString& key, const MapScene& scene, const OrchardView& view,
                           const std::vector<std::optional<Index>>& plants, Date today) {
     if (key == QLatin1String("family")) {
@@ -332,7 +341,7 @@ CellColouring colouringByTrait(const Trait& trait, const MapScene& scene, const 
     const auto states = view.statesOf(trait.id);
     if (states.empty()) {
         RampChoice choice;
-        choice.title = text(trait.name);
+        choice.title = traitName(trait);
         choice.unit = text(trait.unit);
         choice.decimals = 1;
         choice.lowFirst = trait.direction != Direction::lowerIsBetter;
@@ -340,7 +349,7 @@ CellColouring colouringByTrait(const Trait& trait, const MapScene& scene, const 
     }
     std::vector<QString> labels;
     for (const TraitState* state : states) {
-        labels.push_back(text(state->name));
+        labels.push_back(traitStateName(*state));
     }
     std::vector<int> classes(plants.size(), -1);
     for (std::size_t i = 0; i < plants.size(); ++i) {
@@ -351,7 +360,7 @@ CellColouring colouringByTrait(const Trait& trait, const MapScene& scene, const 
             }
         }
     }
-    return colourByClasses(scene, text(trait.name), classes, labels,
+    return colourByClasses(scene, traitName(trait), classes, labels,
                            trait.scale == ScaleKind::ordinal);
 }
 
@@ -364,9 +373,9 @@ HoverWords hoverWordsOf(const OrchardView& view, Index plant) {
         if (!genotype.name.empty() && genotype.name != genotype.code) {
             words.title += QStringLiteral(" · ") + text(genotype.name);
         }
-        const std::string cross = view.crossText(*entry.genotype);
-        if (!cross.empty()) {
-            words.lines << text(cross);
+        const QString cross = crossWords(view, *entry.genotype);
+        if (!cross.isEmpty()) {
+            words.lines << cross;
         }
         words.lines << stageWord(genotype.stage);
     }
@@ -406,7 +415,7 @@ std::vector<TreeColumn> columnsOf(ScenePointer scene, OrchardView::Pointer view,
     };
     add("cross", Words::tr("family"), -1, [](const OrchardView& v, Index plant) {
         const auto genotype = v.plants()[plant].genotype;
-        return genotype ? QVariant(text(v.crossText(*genotype))) : QVariant{};
+        return genotype ? QVariant(crossWords(v, *genotype)) : QVariant{};
     });
     add("liking", Words::tr("latest liking (1 to 9)"), 1,
         [orNothing](const OrchardView& v, Index plant) {

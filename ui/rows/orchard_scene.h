@@ -34,6 +34,11 @@ std::vector<std::optional<Index>> plantsOfCells(const MapScene& scene, const Orc
 FilterFacts filterFactsOf(const OrchardView& view, const std::vector<std::optional<Index>>& plants,
                           Date today);
 
+/// The values of the cells' plants in a column of plants (traitColumn of the view).
+std::vector<std::optional<double>>
+valuesOfCells(const std::vector<std::optional<Index>>& plants,
+              const std::vector<std::optional<double>>& ofPlants);
+
 /// One of the built-in colourings (see builtInColourChoices), as of `today`.
 CellColouring colouringOf(const QString& key, const MapScene& scene, const OrchardView& view,
                           const std::vector<std::optional<Index>>& plants, Date today);

@@ -81,6 +81,8 @@ class RowMap : public QAbstractScrollArea {
     void selectionChanged();
     void treeActivated(const pipwright::Uuid& tree);
     void findRequested(const QString& text);
+    /// A letter was typed that is no command.
+    void strayLetter(const QString& letter);
     void contextMenuRequested(const QPoint& globalPosition);
     void zoomChanged(double cellWidth);
 

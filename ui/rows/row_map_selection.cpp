@@ -238,6 +238,11 @@ bool RowMap::actByKey(const QKeyEvent& event) {
                (typed[0].isDigit() || typed[0] == QLatin1Char('/'))) {
         Q_EMIT findRequested(typed);
     } else {
+        const bool plain =
+            (event.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+        if (plain && typed.size() == 1 && typed[0].isLetter()) {
+            Q_EMIT strayLetter(typed.toUpper());
+        }
         return false;
     }
     return true;

@@ -1,5 +1,6 @@
 #include "ui/rows/rows_place.h"
 
+#include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/rows/colour_chooser.h"
 #include "ui/rows/map_filter_bar.h"
@@ -127,6 +128,11 @@ void RowsPlace::connectParts() {
     });
     connect(m_map, &RowMap::findRequested, this, &RowsPlace::findRequested);
     connect(m_list, &TreeListView::findRequested, this, &RowsPlace::findRequested);
+    connect(m_map, &RowMap::strayLetter, this, [this](const QString& letter) {
+        Q_EMIT hintWanted(tr("%1 is no command here. To find a code that begins with a letter, "
+                             "press / or Ctrl+K first.")
+                              .arg(letter));
+    });
     connect(m_map, &RowMap::treeActivated, this, &RowsPlace::treeActivated);
     connect(m_list, &TreeListView::treeActivated, this, &RowsPlace::treeActivated);
     connect(m_map, &RowMap::contextMenuRequested, this, &RowsPlace::contextMenuWanted);
@@ -167,6 +173,9 @@ void RowsPlace::takeUp(const std::vector<Change>& changes) {
     const bool observed = std::any_of(changes.begin(), changes.end(), [](const Change& change) {
         return change.kind == Kind::observation;
     });
+    if (observed) {
+        m_traitValues.clear();
+    }
     if (!byTrait || observed || !looks.empty()) {
         recolour();
     }
@@ -182,21 +191,22 @@ void RowsPlace::refreshScene() {
     const auto view = m_book.view();
     m_scene = sceneOf(*view);
     m_plants = plantsOfCells(*m_scene, *view);
-    m_facts = filterFactsOf(*view, m_plants, m_book.today());
-    m_factsStale = false;
-    m_listStale = true;
-    m_map->setScene(m_scene);
-    m_filterBar->setFacts(m_facts);
     std::vector<ColourChoice> traits;
     for (const Trait& trait : view->traits()) {
         if (trait.scale == ScaleKind::numeric || trait.scale == ScaleKind::ordinal) {
-            QString title = QString::fromStdString(trait.name);
+            QString title = traitName(trait);
             if (!trait.unit.empty()) {
                 title += QStringLiteral(" (%1)").arg(QString::fromStdString(trait.unit));
             }
             traits.push_back({kTraitPrefix + QString::fromStdString(trait.id.uuid.text()), title});
         }
     }
+    m_listStale = true;
+    m_map->setScene(m_scene);
+    m_traits = traits;
+    m_traitValues.clear();
+    gatherFacts();
+    m_filterBar->setFacts(m_facts);
     {
         const QSignalBlocker quiet(m_chooser);
         m_chooser->setTraits(traits);
@@ -207,6 +217,34 @@ void RowsPlace::refreshScene() {
         fillList();
     }
     m_fill->setCurrentIndex(m_scene->rows().empty() ? 1 : 0);
+}
+
+void RowsPlace::gatherFacts() {
+    m_facts = filterFactsOf(*m_book.view(), m_plants, m_book.today());
+    for (const ColourChoice& trait : m_traits) {
+        m_facts.traits.push_back({trait.key, trait.title, 1, m_traitValues[trait.key]});
+    }
+    m_factsStale = false;
+}
+
+/// The values of a trait of the dictionary, read when the filter first asks for them.
+void RowsPlace::readTrait(const QString& key) {
+    const auto known = std::find_if(m_facts.traits.begin(), m_facts.traits.end(),
+                                    [&key](const FilterTrait& one) { return one.key == key; });
+    if (known == m_facts.traits.end() || !known->values.empty() || !key.startsWith(kTraitPrefix)) {
+        return;
+    }
+    const auto id = Uuid::fromText(key.mid(kTraitPrefix.size()).toStdString());
+    if (!id) {
+        return;
+    }
+    const auto column = traitColumn(*m_book.view(), m_book.store(), TraitId(*id));
+    if (!column) {
+        Q_EMIT m_book.problemMet(column.problem());
+        return;
+    }
+    known->values = valuesOfCells(m_plants, *column);
+    m_traitValues[key] = known->values;
 }
 
 void RowsPlace::fillList() {
@@ -246,8 +284,10 @@ void RowsPlace::recolour() {
 
 void RowsPlace::refilter() {
     if (m_factsStale) {
-        m_facts = filterFactsOf(*m_book.view(), m_plants, m_book.today());
-        m_factsStale = false;
+        gatherFacts();
+    }
+    for (const TraitBound& bound : m_filterBar->spec().bounds) {
+        readTrait(bound.trait);
     }
     m_shown = shownBy(m_filterBar->spec(), *m_scene, m_facts);
     m_map->setShown(m_shown);

@@ -1,11 +1,13 @@
 #pragma once
 
 #include "core/evaluation/orchard_view.h"
+#include "ui/rows/colour_chooser.h"
 #include "ui/rows/filter_spec.h"
 #include "ui/rows/map_scene.h"
 
 #include <QWidget>
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -14,7 +16,6 @@ class QToolButton;
 
 namespace pipwright::ui {
 
-class ColourChooser;
 class EmptyPlace;
 class MapFilterBar;
 class MapLegend;
@@ -49,6 +50,8 @@ class RowsPlace : public QWidget {
   Q_SIGNALS:
     /// A digit or "/" was typed, or Enter pressed, on the map.
     void findRequested(const QString& text);
+    /// Something to say on the bottom line for a moment.
+    void hintWanted(const QString& words);
     void treeActivated();
     void filterWordsChanged();
     void contextMenuWanted(const QPoint& globalPosition);
@@ -61,6 +64,8 @@ class RowsPlace : public QWidget {
     /// Takes up what the changes did; no changes: everything is read anew.
     void takeUp(const std::vector<Change>& changes);
     void refreshScene();
+    void gatherFacts();
+    void readTrait(const QString& key);
     void fillList();
     void recolour();
     void refilter();
@@ -81,6 +86,8 @@ class RowsPlace : public QWidget {
     ScenePointer m_scene;
     std::vector<std::optional<Index>> m_plants; ///< of each cell
     FilterFacts m_facts;
+    std::vector<ColourChoice> m_traits;                                  ///< of the dictionary
+    std::map<QString, std::vector<std::optional<double>>> m_traitValues; ///< read so far
     bool m_factsStale = true; ///< the filter's facts are older than the book
     bool m_listStale = true;  ///< the list, which is hidden, is older than the map
     CellSet m_shown;

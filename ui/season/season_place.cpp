@@ -1,5 +1,6 @@
 #include "ui/season/season_place.h"
 
+#include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/charts/chart_panel.h"
 #include "ui/widgets/flow_text.h"
@@ -218,6 +219,10 @@ void SeasonPlace::take(int token, const Answer& answer) {
         return; // another chart was asked for meanwhile
     }
     m_answered = token;
+    if (!answer.chart && answer.chart.problem().code == ProblemCode::busy) {
+        want(false); // it made way for an edit: asked again
+        return;
+    }
     if (answer.seasons) {
         m_known = *answer.seasons;
         m_seasonsStale = false;
@@ -277,7 +282,7 @@ void SeasonPlace::offerSpecies() {
     for (const Species& species : view.species()) {
         if (std::find(withBenchmarks.begin(), withBenchmarks.end(), species.id) !=
             withBenchmarks.end()) {
-            m_species->addItem(QString::fromStdString(species.name), keyOfSpecies(species.id));
+            m_species->addItem(speciesName(species), keyOfSpecies(species.id));
         }
     }
     m_species->setCurrentIndex(std::max(0, m_species->findData(chosen)));

@@ -74,7 +74,7 @@ void Workbench::build() {
     m_sheet = new TreeSheet(*m_book);
 
     m_finder = new FinderLine;
-    m_finder->setPlaceholder(tr("Find a tree, row/place, family, word or command (Ctrl+K)"));
+    m_finder->setPlaceholder(tr("Find a tree, row/place, family, word or command (Ctrl+K or /)"));
     m_finder->setProvider([this](const QString& text) { return foundIn(*m_book, text); });
     m_notice = new NoticeBar;
     m_notice->hide();
@@ -126,6 +126,7 @@ void Workbench::connectParts() {
         foldSheet(false);
         m_sheet->setFocus(Qt::OtherFocusReason);
     });
+    connect(m_rows, &RowsPlace::hintWanted, m_status, &StatusLine::hint);
     connect(m_rows, &RowsPlace::filterWordsChanged, this,
             [this] { m_status->setFilter(m_rows->filterWords()); });
     connect(m_rows, &RowsPlace::contextMenuWanted, this, &Workbench::contextMenuWanted);

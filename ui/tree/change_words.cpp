@@ -1,6 +1,7 @@
 #include "ui/tree/change_words.h"
 
 #include "core/orchard/words.h"
+#include "ui/book/book_words.h"
 #include "ui/book/orchard_words.h"
 #include "ui/widgets/number_text.h"
 
@@ -14,11 +15,6 @@ namespace {
 struct ChangeWords {
     Q_DECLARE_TR_FUNCTIONS(pipwright::ui::ChangeWords)
 };
-
-QString spoken(std::string_view key) {
-    QString words = QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size()));
-    return words.replace(QLatin1Char('_'), QLatin1Char(' '));
-}
 
 template <typename Thing>
 QString nameOr(const Thing* thing) {
@@ -43,18 +39,27 @@ QString referenceWords(const OrchardView& view, Kind kind, const Uuid& id) {
     case Kind::person:
         return nameOr(view.person(PersonId(id)));
     case Kind::trait:
-        return nameOr(view.trait(TraitId(id)));
+        if (const Trait* trait = view.trait(TraitId(id))) {
+            return traitName(*trait);
+        }
+        break;
     case Kind::traitState:
-        return nameOr(view.traitState(TraitStateId(id)));
+        if (const TraitState* state = view.traitState(TraitStateId(id))) {
+            return traitStateName(*state);
+        }
+        break;
     case Kind::species:
-        return nameOr(view.species(SpeciesId(id)));
+        if (const Species* species = view.species(SpeciesId(id))) {
+            return speciesName(*species);
+        }
+        break;
     case Kind::cross:
         if (const Cross* cross = view.cross(CrossId(id))) {
             return QString::fromStdString(cross->code);
         }
         break;
     default:
-        return spoken(nameOf(kind));
+        return journalWord(nameOf(kind));
     }
     return ChangeWords::tr("one that is gone");
 }
@@ -71,7 +76,7 @@ bool saysNothing(const FieldInfo& field, const Value& value) {
 } // namespace
 
 QString fieldWords(Kind kind, std::size_t field) {
-    return spoken(fieldsOf(kind)[field].name);
+    return journalWord(fieldsOf(kind)[field].name);
 }
 
 QString valueWords(const OrchardView& view, const FieldInfo& field, const Value& value) {
@@ -94,7 +99,7 @@ QString valueWords(const OrchardView& view, const FieldInfo& field, const Value&
                 return stateWord(*state);
             }
         }
-        return field.type == FieldType::word ? spoken(*text) : QString::fromStdString(*text);
+        return field.type == FieldType::word ? journalWord(*text) : QString::fromStdString(*text);
     }
     if (const auto* whole = std::get_if<std::int64_t>(&value)) {
         if (field.type == FieldType::flag) {
@@ -107,13 +112,13 @@ QString valueWords(const OrchardView& view, const FieldInfo& field, const Value&
 
 QStringList changeWords(const OrchardView& view, const Change& change) {
     const auto& fields = fieldsOf(change.kind);
-    const QString kind = spoken(nameOf(change.kind));
+    const QString kind = journalWord(nameOf(change.kind));
     QStringList lines;
     if (change.what == ChangeWhat::edited) {
         for (const FieldChange& one : change.fields) {
             const FieldInfo& field = fields[one.field];
             lines << ChangeWords::tr("%1, %2: %3, then %4")
-                         .arg(kind, spoken(field.name), valueWords(view, field, one.before),
+                         .arg(kind, journalWord(field.name), valueWords(view, field, one.before),
                               valueWords(view, field, one.after));
         }
         return lines;
@@ -124,7 +129,7 @@ QStringList changeWords(const OrchardView& view, const Change& change) {
         const FieldInfo& field = fields[one.field];
         const Value& value = created ? one.after : one.before;
         if (!saysNothing(field, value)) {
-            parts << spoken(field.name) + QLatin1Char(' ') + valueWords(view, field, value);
+            parts << journalWord(field.name) + QLatin1Char(' ') + valueWords(view, field, value);
         }
     }
     const QString all = parts.join(QStringLiteral(", "));

@@ -1,6 +1,7 @@
 #include "ui/tree/identity_forms.h"
 
 #include "core/evaluation/tree_life.h"
+#include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/book/orchard_words.h"
 #include "ui/widgets/chip_row.h"
@@ -186,7 +187,7 @@ void MoveForm::begin(const EntryTarget& target) {
     for (const Observation& one : life->observations) {
         if (one.plant == plant) {
             const Trait* trait = view->trait(one.trait);
-            const QString name = trait != nullptr ? QString::fromStdString(trait->name) : QString();
+            const QString name = trait != nullptr ? traitName(*trait) : QString();
             Movable movable{
                 one.date.value_or(Date()), name + QLatin1Char(' ') + valueWords(*view, one), {}};
             movable.record.observations.push_back(one);

@@ -1,6 +1,7 @@
 #include "ui/tree/life_marks.h"
 
 #include "core/orchard/dictionary.h"
+#include "ui/book/book_words.h"
 #include "ui/book/orchard_words.h"
 #include "ui/tree/tree_facts.h"
 #include "ui/widgets/number_text.h"
@@ -70,8 +71,7 @@ std::optional<LifeMark> markOf(const OrchardView& view, const Observation& one) 
         return std::nullopt;
     }
     mark.words =
-        LifeWords::tr("%1: %2 %3")
-            .arg(dayWords(one), QString::fromStdString(trait->name), valueWords(view, one));
+        LifeWords::tr("%1: %2 %3").arg(dayWords(one), traitName(*trait), valueWords(view, one));
     return mark;
 }
 

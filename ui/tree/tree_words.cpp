@@ -1,6 +1,7 @@
 #include "ui/tree/tree_words.h"
 
 #include "core/history/edits.h"
+#include "ui/book/book_words.h"
 #include "ui/book/orchard_words.h"
 #include "ui/tree/fruit_words.h"
 #include "ui/tree/life_marks.h"
@@ -79,8 +80,7 @@ struct Dated {
 
 Dated datedOf(const OrchardView& view, const Observation& one, std::span<const FruitDay> days) {
     const Trait* trait = view.trait(one.trait);
-    const QString name =
-        trait != nullptr ? QString::fromStdString(trait->name) : TreeWords::tr("observation");
+    const QString name = trait != nullptr ? traitName(*trait) : TreeWords::tr("observation");
     RecordWords words;
     const QString who =
         one.person ? QStringLiteral(" · ") + personWords(view, one.person) : QString();

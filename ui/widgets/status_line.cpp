@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QProgressBar>
+#include <QTimer>
 #include <QToolButton>
 
 #include <algorithm>
@@ -16,8 +17,9 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kProgressWidth = 96;
-constexpr int kShortestUndo = 200; // pixels the sentence has at least before it is elided
-constexpr int kShareOfUndo = 3;    // of the line: one third
+constexpr int kHintMilliseconds = 8000; // to read it twice
+constexpr int kShortestUndo = 200;      // pixels the sentence has at least before it is elided
+constexpr int kShareOfUndo = 3;         // of the line: one third
 
 QToolButton* flatButton(QWidget* parent, IconName name, const QString& words) {
     auto* button = new QToolButton(parent);
@@ -32,7 +34,8 @@ QToolButton* flatButton(QWidget* parent, IconName name, const QString& words) {
 } // namespace
 
 StatusLine::StatusLine(QWidget* parent)
-    : QWidget(parent), m_selection(new ElidedText(this)), m_filter(new ElidedText(this)),
+    : QWidget(parent), m_hint(new QTimer(this)), m_selection(new ElidedText(this)),
+      m_filter(new ElidedText(this)),
       m_clearFilter(flatButton(this, IconName::close, tr("Show all again"))),
       m_work(new ElidedText(this)), m_progress(new QProgressBar(this)),
       m_cancel(flatButton(this, IconName::close, tr("Stop this work"))),
@@ -65,6 +68,9 @@ StatusLine::StatusLine(QWidget* parent)
     setUndo({});
     setToday({}, false);
     endWork();
+    m_hint->setSingleShot(true);
+    m_hint->setInterval(kHintMilliseconds);
+    connect(m_hint, &QTimer::timeout, this, [this] { m_selection->setText(m_selectionWords); });
     connect(m_clearFilter, &QToolButton::clicked, this, &StatusLine::filterCleared);
     connect(m_cancel, &QToolButton::clicked, this, &StatusLine::workCancelled);
     connect(m_undo, &QToolButton::clicked, this, &StatusLine::undoWanted);
@@ -72,7 +78,14 @@ StatusLine::StatusLine(QWidget* parent)
 }
 
 void StatusLine::setSelection(const QString& text) {
+    m_selectionWords = text;
+    m_hint->stop();
     m_selection->setText(text);
+}
+
+void StatusLine::hint(const QString& text) {
+    m_selection->setText(text);
+    m_hint->start();
 }
 
 void StatusLine::setFilter(const QString& text) {

@@ -6,6 +6,7 @@
 #include <optional>
 
 class QProgressBar;
+class QTimer;
 class QToolButton;
 
 namespace pipwright::ui {
@@ -21,6 +22,8 @@ class StatusLine : public QWidget {
     explicit StatusLine(QWidget* parent = nullptr);
 
     void setSelection(const QString& text);
+    /// Says something in its place for some seconds, or until the selection changes.
+    void hint(const QString& text);
     /// An empty text: nothing is filtered.
     void setFilter(const QString& text);
     /// The sentence of the step that would be undone; empty when there is none.
@@ -51,6 +54,8 @@ class StatusLine : public QWidget {
     void fitUndo();
 
     QString m_undoWords;
+    QString m_selectionWords;
+    QTimer* m_hint;
     ElidedText* m_selection;
     ElidedText* m_filter;
     QToolButton* m_clearFilter;

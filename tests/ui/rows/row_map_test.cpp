@@ -233,10 +233,13 @@ TEST_F(RowMapTest, DigitsAndSlashAskToFindAndLettersAreLeft) {
     ASSERT_EQ(finds.count(), 2);
     EXPECT_EQ(finds[0][0].toString(), QStringLiteral("7"));
     EXPECT_EQ(finds[1][0].toString(), QStringLiteral("/"));
+    QSignalSpy strays(&map, &RowMap::strayLetter);
     QKeyEvent letter(QEvent::KeyPress, Qt::Key_N, Qt::NoModifier, QStringLiteral("n"));
     letter.setAccepted(true);
     QCoreApplication::sendEvent(&map, &letter);
     EXPECT_FALSE(letter.isAccepted());
+    ASSERT_EQ(strays.count(), 1); // no menu took it: it is told where to find instead
+    EXPECT_EQ(strays[0][0].toString(), QStringLiteral("N"));
 }
 
 TEST_F(RowMapTest, EnterAndDoubleClickActivate) {

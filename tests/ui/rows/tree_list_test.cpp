@@ -8,6 +8,7 @@
 #include <QAbstractButton>
 #include <QAbstractItemModelTester>
 #include <QClipboard>
+#include <QComboBox>
 #include <QGuiApplication>
 #include <QLineEdit>
 #include <QMenu>
@@ -169,6 +170,35 @@ TEST(MapFilterBarTest, SaysWhatWasAskedForAndComesBack) {
     EXPECT_FALSE(bar.spec().family);
     bar.clear();
     EXPECT_TRUE(bar.spec().isEmpty());
+}
+
+TEST(MapFilterBarTest, SeveralTraitsMayBeBoundedFromAndTo) {
+    MapFilterBar bar;
+    FilterFacts facts;
+    facts.traits = {{QStringLiteral("liking"), QStringLiteral("Liking"), 1, {}},
+                    {QStringLiteral("mass"), QStringLiteral("Mass (g)"), 1, {}}};
+    bar.setFacts(facts);
+    bar.show();
+    const auto fields = bar.findChildren<QLineEdit*>(QString(), Qt::FindDirectChildrenOnly);
+    ASSERT_EQ(fields.size(), 3); // words, from, to
+    auto* trait = bar.findChildren<QComboBox*>().last();
+    EXPECT_FALSE(bar.andButton()->isVisible());
+    trait->setCurrentIndex(1);
+    QTest::keyClicks(fields[1], QStringLiteral("6"));
+    QTest::keyClicks(fields[2], QStringLiteral("8"));
+    const TraitBound liking{QStringLiteral("liking"), 6.0, 8.0};
+    EXPECT_EQ(bar.spec().bounds, std::vector{liking});
+    QTest::mouseClick(bar.andButton(), Qt::LeftButton);
+    EXPECT_EQ(bar.spec().bounds, std::vector{liking}); // it still holds
+    ASSERT_EQ(bar.furtherBounds().size(), 1U);
+    EXPECT_EQ(bar.furtherBounds()[0]->text(), QStringLiteral("Liking from 6 to 8"));
+    trait->setCurrentIndex(2);
+    QTest::keyClicks(fields[1], QStringLiteral("150"));
+    const TraitBound mass{QStringLiteral("mass"), 150.0, std::nullopt};
+    EXPECT_EQ(bar.spec().bounds, (std::vector{liking, mass}));
+    QTest::mouseClick(bar.furtherBounds()[0], Qt::LeftButton);
+    EXPECT_EQ(bar.spec().bounds, std::vector{mass});
+    EXPECT_TRUE(bar.furtherBounds().empty());
 }
 
 TEST(MapFilterBarTest, EveryFieldHasAName) {
