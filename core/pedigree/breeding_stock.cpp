@@ -29,8 +29,8 @@ class LitterCounts {
     [[nodiscard]] unsigned of(std::int32_t genotype) const { return m_counts[placeOf(genotype)]; }
 
   private:
-    // The unknown parent has the first place.
-    static std::size_t placeOf(std::int32_t parent) { return static_cast<std::size_t>(parent + 1); }
+    // The unknown parent, -1, has the first place.
+    static std::size_t placeOf(std::int32_t parent) { return static_cast<std::size_t>(parent) + 1; }
 
     void count(std::int32_t parent) {
         constexpr unsigned char kMany = 255;
@@ -68,12 +68,12 @@ class Numbering {
     [[nodiscard]] const Numbers& members() const { return m_members; }
     /// kUnknownParent for the unknown parent, and for who is nobody's parent.
     [[nodiscard]] std::int32_t of(std::int32_t genotype) const {
-        return m_numberOf[static_cast<std::size_t>(genotype + 1)];
+        return m_numberOf[static_cast<std::size_t>(genotype) + 1];
     }
 
   private:
     std::int32_t& numberOf(std::int32_t genotype) {
-        return m_numberOf[static_cast<std::size_t>(genotype + 1)];
+        return m_numberOf[static_cast<std::size_t>(genotype) + 1];
     }
 
     /// Sibs share ancestors, and so the walks over them.

@@ -32,12 +32,17 @@ Lanes scaled(const Lanes& lanes, double by) {
     return result;
 }
 
-bool holdsAnything(const Lanes& lanes) {
-    std::uint64_t bits = 0; // none of them is negative
+/// Shares below this change no F: a million of them are far below the last digit of a number.
+constexpr double kNegligible = 0x1p-100;
+
+/// Whether some lane is above what is negligible. None is negative, so that their bits rise with
+/// them; all bits together are no less than those of the largest.
+bool isWorthCarrying(const Lanes& lanes) {
+    std::uint64_t bits = 0;
     for (const double lane : lanes) {
         bits |= std::bit_cast<std::uint64_t>(lane);
     }
-    return bits != 0;
+    return bits > std::bit_cast<std::uint64_t>(kNegligible);
 }
 
 class CrossColumns {
@@ -154,7 +159,7 @@ class CrossColumns {
             Lanes& share = valueOf(parent);
             const Lanes half = scaled(share, 0.5);
             share = scaled(share, varianceOf(number));
-            if (holdsAnything(half)) { // it may have become too small for a number
+            if (isWorthCarrying(half)) {
                 giveTo(parent.seed, half);
                 giveTo(parent.pollen, half);
             }
@@ -236,11 +241,11 @@ class CrossColumns {
     // The unknown parent stands first, and slot 0 stays zero: it is that of the unknown parent
     // and of who is related to nobody in the batch.
     Parent& parentAt(std::int32_t number) {
-        return m_parents[static_cast<std::size_t>(number + 1)];
+        return m_parents[static_cast<std::size_t>(number) + 1];
     }
     /// Has the memory of a parent brought near, who will be asked for soon.
     void fetch(std::int32_t number) const {
-        __builtin_prefetch(&m_parents[static_cast<std::size_t>(number + 1)]);
+        __builtin_prefetch(&m_parents[static_cast<std::size_t>(number) + 1]);
     }
     Lanes& valueOf(const Parent& parent) { return m_values[static_cast<std::size_t>(parent.slot)]; }
     Lanes& open(std::int32_t number) {

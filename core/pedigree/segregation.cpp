@@ -109,6 +109,7 @@ Result<std::vector<SegregationClass>> segregationOf(std::span<const SegregatingG
         together[grouped(shown, grouping)] += share;
     }
     std::vector<SegregationClass> classes;
+    classes.reserve(together.size());
     for (const auto& [shown, share] : together) {
         classes.push_back({shown, share});
     }
@@ -118,6 +119,7 @@ Result<std::vector<SegregationClass>> segregationOf(std::span<const SegregatingG
 Result<SegregationTest> testSegregation(std::span<const SegregationClass> classes,
                                         std::span<const std::int64_t> counted) {
     std::vector<double> ratio;
+    ratio.reserve(classes.size());
     for (const SegregationClass& one : classes) {
         ratio.push_back(one.share);
     }

@@ -1540,6 +1540,160 @@ Etikettenbogen:
     </message>
 </context>
 <context>
+    <name>pipwright::ui::CrossOutlook</name>
+    <message>
+        <source>Seedlings: %1.</source>
+        <translation>Sämlinge: %1.</translation>
+    </message>
+    <message>
+        <source>Incompatible: the style rejects all of this pollen. Expect few seeds, if any.</source>
+        <translation>Unverträglich: Der Griffel weist allen diesen Pollen ab. Erwarten Sie wenige oder keine Samen.</translation>
+    </message>
+    <message>
+        <source>Half compatible: half of the pollen is rejected.</source>
+        <translation>Halb verträglich: Die Hälfte des Pollens wird abgewiesen.</translation>
+    </message>
+    <message>
+        <source>Compatible: all of the pollen is accepted.</source>
+        <translation>Verträglich: Aller Pollen wird angenommen.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2 of the pollen is accepted; an S allele that is not known decides.</source>
+        <translation>Zwischen %1 und %2 des Pollens werden angenommen; ein unbekanntes S-Allel entscheidet.</translation>
+    </message>
+    <message>
+        <source>Not predicted: the pollen of a triploid is poor.</source>
+        <translation>Nicht vorhergesagt: Der Pollen einer triploiden Sorte ist schlecht.</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>The species accepts its own pollen; S alleles do not hinder.</source>
+        <translation>Die Art nimmt eigenen Pollen an; S-Allele hindern nicht.</translation>
+    </message>
+    <message>
+        <source>Not predicted: the pollen parent is unknown.</source>
+        <translation>Nicht vorhergesagt: Der Vater ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>Unknown: S alleles of the seed parent %1, of the pollen parent %2.</source>
+        <translation>Unbekannt: S-Allele der Mutter %1, des Vaters %2.</translation>
+    </message>
+    <message>
+        <source>Unknown: the S alleles &quot;%1&quot; and &quot;%2&quot; cannot both be read. Write them as S2 S5.</source>
+        <translation>Unbekannt: Die S-Allele „%1“ und „%2“ sind nicht beide lesbar. Schreiben Sie sie als S2 S5.</translation>
+    </message>
+    <message>
+        <source>So if the species rejects its own pollen, which is not known.</source>
+        <translation>So ist es, falls die Art eigenen Pollen abweist; das ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Not computed. %1</source>
+        <translation>Nicht berechnet. %1</translation>
+    </message>
+    <message>
+        <source>F = %1 or more: %2 of the ancestry is unknown and counts as unrelated.</source>
+        <translation>F = %1 oder mehr: %2 der Abstammung sind unbekannt und gelten als nicht verwandt.</translation>
+    </message>
+    <message>
+        <source>F = %1, founders taken as unrelated.</source>
+        <translation>F = %1, die Gründer gelten als nicht verwandt.</translation>
+    </message>
+    <message>
+        <source>Unknown, as a parent is unknown.</source>
+        <translation>Unbekannt, denn ein Elter ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>at most %1 (%2)</source>
+        <translation>höchstens %1 (%2)</translation>
+    </message>
+    <message>
+        <source>none is known to be related</source>
+        <translation>von keinem ist Verwandtschaft bekannt</translation>
+    </message>
+    <message numerus="yes">
+        <source>F = 0 if the pollen came from elsewhere. If it was one of the %n growing genotype(s) of this book: %1 on average, %2.</source>
+        <translation>
+            <numerusform>F = 0, wenn der Pollen von anderswo kam. War es der %n wachsende Genotyp dieses Buches: %1, %2.</numerusform>
+            <numerusform>F = 0, wenn der Pollen von anderswo kam. War es einer der %n wachsenden Genotypen dieses Buches: im Mittel %1, %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>others %1</source>
+        <translation>andere %1</translation>
+    </message>
+    <message>
+        <source>unknown %1</source>
+        <translation>unbekannt %1</translation>
+    </message>
+    <message>
+        <source>Triploid: %1. Expect few good seeds, and weak seedlings with odd chromosome numbers.</source>
+        <translation>Triploid: %1. Erwarten Sie wenige gute Samen und schwache Sämlinge mit ungeraden Chromosomenzahlen.</translation>
+    </message>
+    <message>
+        <source>A triploid stands among the ancestors. One of its parents gave it two thirds, but which one is not known; the shares count halves.</source>
+        <translation>Unter den Vorfahren ist eine triploide Sorte. Ein Elter gab ihr zwei Drittel, doch welcher ist nicht bekannt; die Anteile zählen Hälften.</translation>
+    </message>
+    <message>
+        <source>Too young to be a parent in that year: %1. Correct a year or the parent.</source>
+        <translation>Zu jung, um in jenem Jahr Elter zu sein: %1. Berichtigen Sie ein Jahr oder den Elter.</translation>
+    </message>
+    <message>
+        <source>The S alleles of these seedlings cannot come from these parents: %1. A parent, a label or an allele is wrong.</source>
+        <translation>Die S-Allele dieser Sämlinge können nicht von diesen Eltern stammen: %1. Ein Elter, ein Etikett oder ein Allel ist falsch.</translation>
+    </message>
+    <message>
+        <source>%1 of the seedlings have it all; raise %2 to be judged.</source>
+        <translation>%1 der Sämlinge haben alles; ziehen Sie %2 bis zur Beurteilung auf.</translation>
+    </message>
+    <message>
+        <source>How many seeds that takes is unknown: no cross of the species tells how its seeds germinated.</source>
+        <translation>Wie viele Samen das braucht, ist unbekannt: Keine Kreuzung der Art sagt, wie ihre Samen keimten.</translation>
+    </message>
+    <message>
+        <source>many more</source>
+        <translation>viel mehr</translation>
+    </message>
+    <message>
+        <source>Sow %1 seeds (%2 to %3, as well as the book knows).</source>
+        <translation>Säen Sie %1 Samen (%2 bis %3, so gut das Buch es weiß).</translation>
+    </message>
+    <message>
+        <source>%1 of %2 seeds germinated.</source>
+        <translation>%1 von %2 Samen keimten.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 were planted out.</source>
+        <translation>%1 von %2 wurden gepflanzt.</translation>
+    </message>
+    <message>
+        <source>How many of them live is unknown and counted as all.</source>
+        <translation>Wie viele davon leben, ist unbekannt und als alle gezählt.</translation>
+    </message>
+    <message>
+        <source>exact test, as few are expected</source>
+        <translation>exakter Test, da wenige erwartet werden</translation>
+    </message>
+    <message>
+        <source>chi-square %1, 1 degree of freedom</source>
+        <translation>Chi-Quadrat %1, 1 Freiheitsgrad</translation>
+    </message>
+    <message>
+        <source>This hardly fits %1.</source>
+        <translation>Das passt kaum zu %1.</translation>
+    </message>
+    <message>
+        <source>This does not speak against %1.</source>
+        <translation>Das spricht nicht gegen %1.</translation>
+    </message>
+    <message>
+        <source>Expected %1. %2: %3. %4</source>
+        <translation>Erwartet %1. %2: %3. %4</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::CrossTable</name>
     <message>
         <source>emasculated and bagged</source>
@@ -3818,6 +3972,61 @@ Etikettenbogen:
     </message>
 </context>
 <context>
+    <name>pipwright::ui::OutlookPanel</name>
+    <message>
+        <source>Seed parent</source>
+        <translation>Mutter</translation>
+    </message>
+    <message>
+        <source>Pollen parent</source>
+        <translation>Vater</translation>
+    </message>
+    <message>
+        <source>open pollination</source>
+        <translation>offene Bestäubung</translation>
+    </message>
+    <message>
+        <source>Pollen on the style</source>
+        <translation>Pollen auf dem Griffel</translation>
+    </message>
+    <message>
+        <source>Inbreeding of the seedlings</source>
+        <translation>Inzucht der Sämlinge</translation>
+    </message>
+    <message>
+        <source>Founders of the seedlings</source>
+        <translation>Gründer der Sämlinge</translation>
+    </message>
+    <message>
+        <source>What to mind</source>
+        <translation>Was zu beachten ist</translation>
+    </message>
+    <message>
+        <source>&amp;Parents</source>
+        <translation>&amp;Eltern</translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Pollen</translation>
+    </message>
+    <message>
+        <source>Inbreeding</source>
+        <translation>Inzucht</translation>
+    </message>
+    <message>
+        <source>Founders</source>
+        <translation>Gründer</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not in the book.</source>
+        <translation>„%1“ steht nicht im Buch.</translation>
+    </message>
+    <message>
+        <source>Choose a cross, or type two parents.</source>
+        <translation>Wählen Sie eine Kreuzung, oder tippen Sie zwei Eltern ein.</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::PagePreview</name>
     <message>
         <source>Preview: nothing to print</source>
@@ -4015,6 +4224,69 @@ Etikettenbogen:
     <message>
         <source>Sent to the printer.</source>
         <translation>An den Drucker geschickt.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::RaisingPanel</name>
+    <message>
+        <source>Genes one parent carries once</source>
+        <translation>Gene, die ein Elter einmal trägt</translation>
+    </message>
+    <message>
+        <source>Genes both carry once, one copy enough</source>
+        <translation>Gene, die beide einmal tragen, eine Kopie genügt</translation>
+    </message>
+    <message>
+        <source>Genes both carry once, two copies needed</source>
+        <translation>Gene, die beide einmal tragen, zwei Kopien nötig</translation>
+    </message>
+    <message>
+        <source>Plants wanted</source>
+        <translation>Gewünschte Pflanzen</translation>
+    </message>
+    <message>
+        <source>Seedlings seen with it all</source>
+        <translation>Sämlinge mit allem</translation>
+    </message>
+    <message>
+        <source>Seedlings seen without</source>
+        <translation>Sämlinge ohne</translation>
+    </message>
+    <message>
+        <source>%1 % sure</source>
+        <translation>zu %1 % sicher</translation>
+    </message>
+    <message>
+        <source>How sure to be</source>
+        <translation>Wie sicher es sein soll</translation>
+    </message>
+    <message>
+        <source>Seedlings and seeds to raise</source>
+        <translation>Nötige Sämlinge und Samen</translation>
+    </message>
+    <message>
+        <source>Whether the counts fit</source>
+        <translation>Ob die Zählung passt</translation>
+    </message>
+    <message>
+        <source>Genes one parent carries once (1 in 2)</source>
+        <translation>Gene, ein Elter trägt sie einmal (1 von 2)</translation>
+    </message>
+    <message>
+        <source>Both once, one copy enough (3 in 4)</source>
+        <translation>Beide einmal, eine Kopie genügt (3 von 4)</translation>
+    </message>
+    <message>
+        <source>Both once, two copies needed (1 in 4)</source>
+        <translation>Beide einmal, zwei Kopien nötig (1 von 4)</translation>
+    </message>
+    <message>
+        <source>Seen with it all</source>
+        <translation>Gezählt mit allem</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <translation>ohne</translation>
     </message>
 </context>
 <context>

@@ -118,6 +118,16 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::CrossOutlook</name>
+    <message numerus="yes">
+        <source>F = 0 if the pollen came from elsewhere. If it was one of the %n growing genotype(s) of this book: %1 on average, %2.</source>
+        <translation>
+            <numerusform>F = 0 if the pollen came from elsewhere. If it was the %n growing genotype of this book: %1, %2.</numerusform>
+            <numerusform>F = 0 if the pollen came from elsewhere. If it was one of the %n growing genotypes of this book: %1 on average, %2.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::EntryStrip</name>
     <message numerus="yes">
         <source>%n tree(s)</source>

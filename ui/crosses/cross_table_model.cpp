@@ -196,6 +196,11 @@ void CrossTableModel::sort(int column, Qt::SortOrder order) {
     }
     const auto& value = columns()[static_cast<std::size_t>(column)].value;
     Q_EMIT layoutAboutToBeChanged();
+    const QModelIndexList kept = persistentIndexList();
+    std::vector<CrossId> crosses; // of the rows that somebody keeps an eye on
+    for (const QModelIndex& index : kept) {
+        crosses.push_back(line(index.row()).cross.id);
+    }
     std::stable_sort(m_lines.begin(), m_lines.end(), [&](const CrossLine& a, const CrossLine& b) {
         const QVariant one = value(a);
         const QVariant other = value(b);
@@ -210,6 +215,13 @@ void CrossTableModel::sort(int column, Qt::SortOrder order) {
         };
         return order == Qt::AscendingOrder ? less(one, other) : less(other, one);
     });
+    for (qsizetype i = 0; i < kept.size(); ++i) {
+        const auto found = std::find_if(m_lines.begin(), m_lines.end(), [&](const CrossLine& one) {
+            return one.cross.id == crosses[static_cast<std::size_t>(i)];
+        });
+        changePersistentIndex(kept[i],
+                              index(static_cast<int>(found - m_lines.begin()), kept[i].column()));
+    }
     Q_EMIT layoutChanged();
 }
 

@@ -2,17 +2,37 @@
 
 #include "ui/book/open_book.h"
 #include "ui/crosses/cross_table_model.h"
+#include "ui/crosses/outlook_panel.h"
+#include "ui/crosses/raising_panel.h"
 #include "ui/widgets/empty_place.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/theme.h"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QLabel>
+#include <QScrollArea>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
 namespace pipwright::ui {
+
+namespace {
+
+/// Where a cross stands in the table; its first row when none is meant, -1 when it is not there.
+int rowOf(const CrossTableModel& model, const std::optional<CrossId>& cross) {
+    for (int row = 0; row < model.rowCount(); ++row) {
+        if (!cross || model.line(row).cross.id == *cross) {
+            return row;
+        }
+    }
+    return -1;
+}
+
+} // namespace
 
 CrossesPlace::CrossesPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m_book(book) {
     m_model = new CrossTableModel(this);
@@ -29,12 +49,18 @@ CrossesPlace::CrossesPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m
     m_table->setWordWrap(false);
     m_words = new QLabel(tr("Enter on a cross selects its growing trees. A dash is unknown."));
     m_words->setContentsMargins(lightTheme().space, lightTheme().gap, 0, lightTheme().gap);
-    auto* filled = new QWidget;
-    auto* column = new QVBoxLayout(filled);
+    auto* upper = new QWidget;
+    auto* column = new QVBoxLayout(upper);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_table, 1);
     column->addWidget(m_words);
+    auto* filled = new QSplitter(Qt::Vertical);
+    filled->setChildrenCollapsible(false);
+    filled->addWidget(upper);
+    filled->addWidget(buildPromise());
+    filled->setStretchFactor(0, 3);
+    filled->setStretchFactor(1, 2);
     m_pages = new QStackedWidget;
     m_pages->addWidget(filled);
     m_pages->addWidget(new EmptyPlace(IconName::crosses, tr("No crosses yet"),
@@ -45,12 +71,35 @@ CrossesPlace::CrossesPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m
     whole->addWidget(m_pages);
     setFocusProxy(m_table);
     connect(m_table, &QTableView::activated, this, &CrossesPlace::selectFamily);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &CrossesPlace::showCurrent);
+    connect(m_outlook, &OutlookPanel::speciesChanged, this, [this] {
+        m_raising->setRecord(raisingRecordOf(*m_book.view(), m_outlook->species()));
+    });
     connect(&m_book, &OpenBook::viewChanged, this, [this] {
         m_stale = true;
         if (isVisible()) {
             refresh();
         }
     });
+}
+
+QWidget* CrossesPlace::buildPromise() {
+    m_outlook = new OutlookPanel(m_book);
+    m_raising = new RaisingPanel;
+    auto* both = new QWidget;
+    auto* across = new QHBoxLayout(both);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(lightTheme().space);
+    across->addWidget(m_outlook, 3);
+    across->addWidget(m_raising, 2);
+    auto* area = new QScrollArea;
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidget(both);
+    return area;
 }
 
 void CrossesPlace::showEvent(QShowEvent* event) {
@@ -62,11 +111,29 @@ void CrossesPlace::showEvent(QShowEvent* event) {
 
 void CrossesPlace::refresh() {
     m_stale = false;
+    const int before = m_table->currentIndex().row();
+    const auto current = before < 0 ? std::nullopt : std::optional{m_model->line(before).cross.id};
+    m_keepsTyped = m_outlook->isTyped();
     m_model->setLines(crossLines(*m_book.view()));
     const auto* header = m_table->horizontalHeader();
     m_model->sort(header->sortIndicatorSection(), header->sortIndicatorOrder());
     m_table->resizeColumnsToContents();
     m_pages->setCurrentIndex(m_model->rowCount() == 0 ? 1 : 0);
+    const int row = rowOf(*m_model, current);
+    if (row >= 0) {
+        m_table->setCurrentIndex(m_model->index(row, 0));
+    }
+    m_keepsTyped = false;
+    m_outlook->refresh();
+    m_raising->setRecord(raisingRecordOf(*m_book.view(), m_outlook->species()));
+}
+
+void CrossesPlace::showCurrent() {
+    if (m_keepsTyped) {
+        return;
+    }
+    const int row = m_table->currentIndex().row();
+    m_outlook->showCross(row < 0 ? nullptr : &m_model->line(row));
 }
 
 void CrossesPlace::selectFamily() {
