@@ -86,7 +86,10 @@ void SparseCholesky::invertFront(const Supernode& supernode, std::int32_t index,
         panels::gatherSymmetric({m_inverses.data() + parent.inverseStart, at(parent.height())},
                                 placement(supernode), below);
         // Minus Y', columns along memory: Y' = L1^-T L2', then Z21 = Z2 (-Y')' and its transpose.
-        m_turned.assign(2 * columns * rows, 0.0);
+        if (m_turned.size() < 2 * columns * rows) {
+            m_turned.resize(2 * columns * rows);
+        }
+        std::fill_n(m_turned.begin(), columns * rows, 0.0);
         double* negativeTurned = m_turned.data();
         double* product = m_turned.data() + columns * rows;
         for (std::size_t column = 0; column < columns; ++column) {
@@ -111,6 +114,7 @@ void SparseCholesky::invertFront(const Supernode& supernode, std::int32_t index,
         for (std::size_t column = 0; column < columns; ++column) {
             for (std::size_t row = 0; row < rows; ++row) {
                 product[column + row * columns] = corner.first[row + column * height];
+                memory[column + (columns + row) * height] = corner.first[row + column * height];
             }
         }
         panels::subtractProduct(front, {negativeTurned, columns}, {product, columns}, columns,

@@ -267,6 +267,12 @@ PIPWRIGHT_KERNELS(kWide, __attribute__((target("avx2,fma"))), 4, 2, 6)
 PIPWRIGHT_KERNELS(kWidest, __attribute__((target("avx512f,avx512dq,avx512vl,avx2,fma"))), 8, 3, 8)
 #endif
 
+void grow(std::vector<double>& room, std::size_t size) {
+    if (room.size() < size) {
+        room.resize(size);
+    }
+}
+
 const Kernels& kernels() {
     static const Kernels chosen = [] {
 #ifdef PIPWRIGHT_WIDE_KERNELS
@@ -295,12 +301,8 @@ void subtractProduct(Block target, ConstBlock left, ConstBlock right, std::size_
     const std::size_t depth = std::min(inner, kInnerBlock);
     const std::size_t leftRoom = (std::min(rows, kRowBlock) + kPadding) * depth;
     const std::size_t rightRoom = (columns + kPadding) * depth;
-    if (space.left.size() < leftRoom) {
-        space.left.resize(leftRoom);
-    }
-    if (space.right.size() < rightRoom) {
-        space.right.resize(rightRoom);
-    }
+    grow(space.left, leftRoom);
+    grow(space.right, rightRoom);
     kernels().large(target, left, right, rows, columns, inner, lowerOnly, space.left.data(),
                     space.right.data());
 }
@@ -343,7 +345,8 @@ void invertTriangle(ConstBlock triangle, Block inverse, std::size_t size, Space&
     // Column block by column block: below a diagonal block, L X = 0 is solved forwards, the
     // products with what is known already taken in one go.
     constexpr std::size_t kBlock = 32;
-    std::vector<double> turned(kBlock * size);
+    grow(space.block, kBlock * size);
+    double* turned = space.block.data();
     for (std::size_t begin = 0; begin < size; begin += kBlock) {
         const std::size_t end = std::min(begin + kBlock, size);
         const std::size_t width = end - begin;
@@ -357,8 +360,7 @@ void invertTriangle(ConstBlock triangle, Block inverse, std::size_t size, Space&
             if (top > begin) {
                 subtractProduct({part, inverse.stride},
                                 {triangle.first + top + begin * triangle.stride, triangle.stride},
-                                {turned.data(), width}, bottom - top, width, top - begin, false,
-                                space);
+                                {turned, width}, bottom - top, width, top - begin, false, space);
             }
             for (std::size_t column = 0; column < width; ++column) {
                 double* values = part + column * inverse.stride;
@@ -378,8 +380,12 @@ void invertTriangle(ConstBlock triangle, Block inverse, std::size_t size, Space&
 
 void squareTriangle(ConstBlock triangle, Block target, std::size_t size, Space& space) {
     constexpr std::size_t kBlock = 96;
+    if (size == 1) {
+        target.first[0] = triangle.first[0] * triangle.first[0];
+        return;
+    }
     // X' is needed with its columns along memory; minus the product is subtracted.
-    space.block.resize(size * size);
+    grow(space.block, size * size);
     double* turned = space.block.data();
     for (std::size_t column = 0; column < size; ++column) {
         for (std::size_t row = 0; row < size; ++row) {
@@ -406,9 +412,7 @@ void squareTriangle(ConstBlock triangle, Block target, std::size_t size, Space& 
 
 void spreadUpdate(ConstBlock lowerRows, std::size_t columns, const Placement& placement,
                   const ParentFront& parent, Space& space) {
-    if (space.block.size() < placement.count) {
-        space.block.resize(placement.count);
-    }
+    grow(space.block, placement.count);
     kernels().spread(lowerRows, columns, placement, parent, space.block.data());
 }
 
@@ -439,9 +443,13 @@ void gatherSymmetric(ConstBlock source, const Placement& placement, Block target
         const double* column =
             source.first + static_cast<std::size_t>(placement.place[j]) * source.stride;
         double* place = target.first + j * target.stride;
-        for (std::size_t i = j; i < placement.count; ++i) {
+        for (std::size_t i = 0; i < placement.contiguousFrom; ++i) {
             place[i] = column[placement.place[i]];
-            target.first[j + i * target.stride] = place[i];
+        }
+        if (placement.contiguousFrom < placement.count) {
+            std::copy_n(column + placement.place[placement.contiguousFrom],
+                        placement.count - placement.contiguousFrom,
+                        place + placement.contiguousFrom);
         }
     }
 }

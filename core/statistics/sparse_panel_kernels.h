@@ -66,7 +66,7 @@ void spreadUpdate(ConstBlock lowerRows, std::size_t columns, const Placement& pl
 /// parent += remainder of the child, at its places.
 void spreadRemainder(ConstBlock remainder, const Placement& placement, const ParentFront& parent);
 
-/// A sub-matrix of a symmetric matrix (lower triangle read) at the places given, both triangles.
+/// A sub-matrix of a symmetric matrix (both triangles) at the places given, both triangles.
 void gatherSymmetric(ConstBlock source, const Placement& placement, Block target);
 
 /// y' S y and, where `product` is given, S y, S the sub-matrix of a symmetric matrix (lower

@@ -14,12 +14,12 @@ std::size_t at(std::int32_t index) {
 
 /// Positions of nodes and their neighbours in an order of elimination.
 struct OrderedGraph {
-    const NodeGraph& graph;
+    const NodeGraph* graph;
     std::vector<std::int32_t> nodeAt;
     std::vector<std::int32_t> positionOf;
 
     OrderedGraph(const NodeGraph& source, std::vector<std::int32_t> order)
-        : graph(source), nodeAt(std::move(order)), positionOf(nodeAt.size()) {
+        : graph(&source), nodeAt(std::move(order)), positionOf(nodeAt.size()) {
         for (std::size_t position = 0; position < nodeAt.size(); ++position) {
             positionOf[at(nodeAt[position])] = static_cast<std::int32_t>(position);
         }
@@ -32,7 +32,7 @@ std::vector<std::int32_t> eliminationTree(const OrderedGraph& ordered, std::int3
     std::vector<std::int32_t> parent(at(free), -1);
     std::vector<std::int32_t> ancestor(at(free), -1);
     for (std::int32_t column = 0; column < free; ++column) {
-        for (const std::int32_t neighbour : ordered.graph.of(ordered.nodeAt[at(column)])) {
+        for (const std::int32_t neighbour : ordered.graph->of(ordered.nodeAt[at(column)])) {
             std::int32_t node = ordered.positionOf[at(neighbour)];
             while (node != -1 && node < column) {
                 const std::int32_t next = ancestor[at(node)];
@@ -47,46 +47,47 @@ std::vector<std::int32_t> eliminationTree(const OrderedGraph& ordered, std::int3
     return parent;
 }
 
-/// The positions so ordered that children come right before their parents, the largest subtree
-/// first, so that few unfinished fronts are held at a time.
-std::vector<std::int32_t> postorder(const std::vector<std::int32_t>& parent) {
+/// Where the largest of a node's subtrees goes.
+enum class Largest {
+    first, ///< few unfinished fronts are held at a time
+    last,  ///< it stands next to its parent, which may join it
+};
+
+/// The positions so ordered that children come before their parents, subtree by subtree; parents
+/// have higher numbers than their children already.
+std::vector<std::int32_t> postorder(const std::vector<std::int32_t>& parent, Largest place) {
     const auto count = static_cast<std::int32_t>(parent.size());
-    std::vector<std::int32_t> weight(parent.size(), 1);
+    std::vector<std::int32_t> weight(parent.size() + 1, 1); // last: the forest
+    weight.back() = count + 1;
+    std::vector<std::int32_t> largest(parent.size() + 1, -1);
+    const auto above = [&](std::int32_t node) {
+        return parent[at(node)] == -1 ? parent.size() : at(parent[at(node)]);
+    };
     for (std::int32_t node = 0; node < count; ++node) {
         if (parent[at(node)] != -1) {
             weight[at(parent[at(node)])] += weight[at(node)];
         }
-    }
-    // The largest child of each node, and (last) the largest root.
-    std::vector<std::int32_t> largest(parent.size() + 1, -1);
-    for (std::int32_t node = 0; node < count; ++node) {
-        const std::size_t above = parent[at(node)] == -1 ? parent.size() : at(parent[at(node)]);
-        if (largest[above] == -1 || weight[at(node)] > weight[at(largest[above])]) {
-            largest[above] = node;
+        std::int32_t& known = largest[above(node)];
+        if (known == -1 || weight[at(node)] > weight[at(known)]) {
+            known = node;
         }
     }
-    std::vector<std::int32_t> label(parent.size());
-    // Parents have higher numbers than children: going down, each subtree knows its first number.
-    std::vector<std::int32_t> start(parent.size(), 0);
+    // Going down, each subtree knows its first number; the others' are handed out beside the
+    // largest one's.
+    std::vector<std::int32_t> start(parent.size() + 1, 0);
     std::vector<std::int32_t> used(parent.size() + 1, 0);
-    for (std::size_t above = 0; above <= parent.size(); ++above) {
-        used[above] = largest[above] == -1 ? 0 : weight[at(largest[above])];
-    }
-    for (std::int32_t node = count - 1; node >= 0; --node) {
-        const std::int32_t up = parent[at(node)];
-        const std::size_t above = up == -1 ? parent.size() : at(up);
-        const std::int32_t base = up == -1 ? 0 : start[above];
-        if (largest[above] == node) {
-            start[at(node)] = base;
-        } else {
-            start[at(node)] = base + used[above];
-            used[above] += weight[at(node)];
-        }
-        label[at(node)] = start[at(node)] + weight[at(node)] - 1;
-    }
     std::vector<std::int32_t> order(parent.size());
-    for (std::int32_t node = 0; node < count; ++node) {
-        order[at(label[at(node)])] = node;
+    for (std::int32_t node = count - 1; node >= 0; --node) {
+        const std::size_t up = above(node);
+        const std::int32_t most = weight[at(largest[up])];
+        if (largest[up] == node) {
+            start[at(node)] =
+                place == Largest::first ? start[up] : start[up] + weight[up] - 1 - most;
+        } else {
+            start[at(node)] = start[up] + used[up] + (place == Largest::first ? most : 0);
+            used[up] += weight[at(node)];
+        }
+        order[at(start[at(node)] + weight[at(node)] - 1)] = node;
     }
     return order;
 }
@@ -95,15 +96,24 @@ std::vector<std::int32_t> postorder(const std::vector<std::int32_t>& parent) {
 struct Draft {
     std::int32_t first = 0;
     std::int32_t last = 0;
+    bool leaf = true;               ///< no other front passes an update to it
     std::vector<std::int32_t> rows; ///< below the last column, rising
 };
 
 /// Whether a column with `rows` rows below it may join the front right before it, which then
-/// carries some zeros: few, or few in proportion.
-bool worthJoining(std::size_t columns, std::size_t rowsBefore, std::size_t rows) {
-    const std::size_t zeros = (rows + 1 - rowsBefore) * columns;
+/// carries some zeros: fewer fronts against more arithmetic, as Ashcraft & Grimes (1989), ACM
+/// Trans. Math. Softw. 15:291-309, weigh it. A single leaf is cheap as it is.
+bool worthJoining(const Draft& before, std::size_t rows) {
+    const auto columns = static_cast<std::size_t>(before.last - before.first + 1);
+    const std::size_t zeros = (rows + 1 - before.rows.size()) * columns;
     const std::size_t all = (columns + 1) * (rows + 1);
-    return zeros <= 4 || zeros * 12 <= all;
+    if (zeros <= 4) {
+        return true;
+    }
+    if (before.leaf) {
+        return zeros * 12 <= all;
+    }
+    return columns < 16 ? zeros * 3 <= all : columns < 64 ? zeros * 8 <= all : zeros * 16 <= all;
 }
 
 /// The fronts of the free columns, and from where on all is one dense tail.
@@ -117,7 +127,17 @@ Fronts findFronts(const OrderedGraph& ordered, std::int32_t free) {
     Fronts fronts;
     fronts.tailStart = free;
     std::vector<std::int32_t> seen(at(count), -1);
-    std::vector<std::vector<std::int32_t>> childrenOf(at(free));
+    std::vector<std::int32_t> lastChild(at(free), -1); // draft last linked to each column
+    std::vector<std::int32_t> nextChild;               // of each draft, among its parent's
+    const auto link = [&](std::size_t draft) {
+        nextChild.resize(fronts.drafts.size(), -1);
+        const std::vector<std::int32_t>& below = fronts.drafts[draft].rows;
+        nextChild[draft] = -1;
+        if (!below.empty() && below.front() < free) {
+            nextChild[draft] = lastChild[at(below.front())];
+            lastChild[at(below.front())] = static_cast<std::int32_t>(draft);
+        }
+    };
     std::vector<std::int32_t> rows;
     for (std::int32_t column = 0; column < free; ++column) {
         rows.clear();
@@ -128,10 +148,11 @@ Fronts findFronts(const OrderedGraph& ordered, std::int32_t free) {
                 rows.push_back(position);
             }
         };
-        for (const std::int32_t neighbour : ordered.graph.of(ordered.nodeAt[at(column)])) {
+        for (const std::int32_t neighbour : ordered.graph->of(ordered.nodeAt[at(column)])) {
             add(ordered.positionOf[at(neighbour)]);
         }
-        for (const std::int32_t child : childrenOf[at(column)]) {
+        for (std::int32_t child = lastChild[at(column)]; child != -1;
+             child = nextChild[at(child)]) {
             for (const std::int32_t position : fronts.drafts[at(child)].rows) {
                 add(position);
             }
@@ -142,28 +163,64 @@ Fronts findFronts(const OrderedGraph& ordered, std::int32_t free) {
             break;
         }
         std::sort(rows.begin(), rows.end());
+        const bool hasChildren = lastChild[at(column)] != -1;
         if (!fronts.drafts.empty()) {
             Draft& before = fronts.drafts.back();
-            const auto columns = static_cast<std::size_t>(before.last - before.first + 1);
             if (!before.rows.empty() && before.rows.front() == column &&
-                before.last == column - 1 &&
-                worthJoining(columns, before.rows.size(), rows.size())) {
+                worthJoining(before, rows.size())) {
+                const auto own = static_cast<std::int32_t>(fronts.drafts.size()) - 1;
+                const bool others = lastChild[at(column)] != own || nextChild[at(own)] != -1;
                 before.last = column;
+                before.leaf = before.leaf && !others;
                 before.rows = rows;
-                if (!rows.empty() && rows.front() < free) {
-                    childrenOf[at(rows.front())].push_back(
-                        static_cast<std::int32_t>(fronts.drafts.size()) - 1);
-                }
+                link(fronts.drafts.size() - 1);
                 continue;
             }
         }
-        fronts.drafts.push_back({column, column, rows});
-        if (!rows.empty() && rows.front() < free) {
-            childrenOf[at(rows.front())].push_back(static_cast<std::int32_t>(fronts.drafts.size()) -
-                                                   1);
-        }
+        fronts.drafts.push_back({column, column, !hasChildren, rows});
+        link(fronts.drafts.size() - 1);
     }
     return fronts;
+}
+
+/// Puts the fronts into an order that holds few of them unfinished, and numbers their columns anew.
+OrderedGraph arrangeFronts(const OrderedGraph& ordered, Fronts& fronts) {
+    std::vector<std::int32_t> owner(at(fronts.tailStart));
+    for (std::size_t draft = 0; draft < fronts.drafts.size(); ++draft) {
+        std::fill(owner.begin() + fronts.drafts[draft].first,
+                  owner.begin() + fronts.drafts[draft].last + 1, static_cast<std::int32_t>(draft));
+    }
+    std::vector<std::int32_t> parent;
+    parent.reserve(fronts.drafts.size());
+    for (const Draft& draft : fronts.drafts) {
+        const bool inside = !draft.rows.empty() && draft.rows.front() < fronts.tailStart;
+        parent.push_back(inside ? owner[at(draft.rows.front())] : -1);
+    }
+    std::vector<std::int32_t> moved(ordered.nodeAt.size());
+    std::iota(moved.begin(), moved.end(), 0);
+    std::vector<std::int32_t> nodes = ordered.nodeAt;
+    std::vector<Draft> arranged;
+    arranged.reserve(fronts.drafts.size());
+    std::int32_t next = 0;
+    for (const std::int32_t index : postorder(parent, Largest::first)) {
+        Draft& draft = fronts.drafts[at(index)];
+        const std::int32_t first = next;
+        for (std::int32_t column = draft.first; column <= draft.last; ++column) {
+            moved[at(column)] = next;
+            nodes[at(next++)] = ordered.nodeAt[at(column)];
+        }
+        draft.first = first;
+        draft.last = next - 1;
+        arranged.push_back(std::move(draft));
+    }
+    // Rows are ancestors of one another, so they still rise.
+    for (Draft& draft : arranged) {
+        for (std::int32_t& row : draft.rows) {
+            row = moved[at(row)];
+        }
+    }
+    fronts.drafts = std::move(arranged);
+    return {*ordered.graph, std::move(nodes)};
 }
 
 /// Turns node positions into positions of unknowns.
@@ -172,11 +229,11 @@ struct Expansion {
 
     Expansion(const OrderedGraph& ordered, SparseStructure& structure) {
         firstPosition.reserve(ordered.nodeAt.size() + 1);
-        structure.unknownAt.reserve(at(ordered.graph.firstUnknown.back()));
+        structure.unknownAt.reserve(at(ordered.graph->firstUnknown.back()));
         for (const std::int32_t node : ordered.nodeAt) {
             firstPosition.push_back(static_cast<std::int32_t>(structure.unknownAt.size()));
-            for (std::int32_t k = 0; k < ordered.graph.weight(node); ++k) {
-                structure.unknownAt.push_back(ordered.graph.firstUnknown[at(node)] + k);
+            for (std::int32_t k = 0; k < ordered.graph->weight(node); ++k) {
+                structure.unknownAt.push_back(ordered.graph->firstUnknown[at(node)] + k);
             }
         }
         firstPosition.push_back(static_cast<std::int32_t>(structure.unknownAt.size()));
@@ -368,13 +425,15 @@ SparseStructure structureFor(const NodeGraph& graph, const EliminationOrder& ord
     std::vector<std::int32_t> nodes = order.nodes;
     {
         const OrderedGraph given(graph, order.nodes);
-        const std::vector<std::int32_t> post = postorder(eliminationTree(given, free));
+        const std::vector<std::int32_t> post =
+            postorder(eliminationTree(given, free), Largest::last);
         for (std::int32_t position = 0; position < free; ++position) {
             nodes[at(position)] = order.nodes[at(post[at(position)])];
         }
     }
-    const OrderedGraph ordered(graph, std::move(nodes));
-    const Fronts fronts = findFronts(ordered, free);
+    OrderedGraph ordered(graph, std::move(nodes));
+    Fronts fronts = findFronts(ordered, free);
+    ordered = arrangeFronts(ordered, fronts);
     SparseStructure structure;
     const Expansion expansion(ordered, structure);
     expandFronts(fronts, expansion, structure);
