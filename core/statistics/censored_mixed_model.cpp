@@ -64,6 +64,11 @@ Ends endsOf(const std::vector<ResponseInterval>& responses) {
     return ends;
 }
 
+Problem tooWide() {
+    return unusable("The intervals are too wide to tell how much single responses differ.",
+                    "Look more often, or hold the residual variance.");
+}
+
 std::optional<Problem> unfitResponses(const MixedModel& model,
                                       const std::vector<ResponseInterval>& responses) {
     for (const ResponseInterval& response : responses) {
@@ -133,6 +138,7 @@ void markUnusable(MixedModel& model) {
 
 /// How the search for the variances ended, in the order of MixedFit::varianceComponents.
 struct SearchedVariances {
+    VarianceValues values{};
     double criterion = 0;
     double penalty = 0;
     bool converged = true;
@@ -147,6 +153,7 @@ MixedFit fitOf(const MixedFit& effects, SearchedVariances searched) {
     const std::size_t count = content->components.size();
     for (std::size_t i = 0; i < count; ++i) {
         VarianceComponent& component = content->components[i];
+        component.value = searched.values[i];
         component.held = !searched.estimated[i];
         component.atBoundary =
             searched.estimated[i] && component.row == component.column && component.value == 0;
@@ -183,6 +190,8 @@ class CensoredFitting {
     Result<double> objectiveAt(const std::vector<double>& parameters) {
         return objective(m_parameters.values(parameters));
     }
+    /// Whether a hundredth of the residual variance would do as well: nothing tells it then.
+    Result<bool> residualIsIdle(const LowestPoint& lowest);
     /// Sets variances to 0 that are as good as 0; says which parameters were.
     Result<std::vector<bool>> dropNothings(LowestPoint& lowest);
     Result<std::vector<double>> samplingCovariance(const LowestPoint& lowest,
@@ -197,14 +206,26 @@ class CensoredFitting {
 
 Result<double> CensoredFitting::objective(const VarianceValues& values) {
     if (std::sqrt(values.back()) < kNoResidual * m_spread) {
-        return unusable("The intervals are too wide to tell how much single fruits differ.",
-                        "Look more often, or hold the residual variance.");
+        return tooWide();
     }
     const Result<CensoredMode> mode = m_search.at(values);
     if (!mode) {
         return mode.problem();
     }
     return mode->criterion + m_parameters.penalty(values);
+}
+
+Result<bool> CensoredFitting::residualIsIdle(const LowestPoint& lowest) {
+    if (!m_parameters.estimated().back()) {
+        return false;
+    }
+    VarianceValues values = m_parameters.values(lowest.parameters);
+    values.back() /= 100;
+    const Result<double> value = objective(values);
+    if (!value) {
+        return value.problem();
+    }
+    return *value < lowest.value + kNothing;
 }
 
 Result<std::vector<bool>> CensoredFitting::dropNothings(LowestPoint& lowest) {
@@ -294,6 +315,10 @@ Result<MixedFit> CensoredFitting::fit() {
     if (!lowest) {
         return lowest.problem();
     }
+    const auto idle = residualIsIdle(*lowest);
+    if (!idle || *idle) {
+        return idle ? tooWide() : idle.problem();
+    }
     const auto gone = dropNothings(*lowest);
     if (!gone) {
         return gone.problem();
@@ -308,6 +333,7 @@ Result<MixedFit> CensoredFitting::fit() {
         return mode.problem();
     }
     SearchedVariances searched;
+    searched.values = values;
     searched.criterion = mode->criterion;
     searched.penalty = m_parameters.penalty(values);
     searched.converged = lowest->converged;

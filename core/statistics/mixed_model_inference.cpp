@@ -1,6 +1,8 @@
 #include "core/statistics/mixed_model_inference.h"
 
 #include "core/statistics/distributions.h"
+#include "core/statistics/mixed_model_content.h"
+#include "core/statistics/mixed_model_penalty.h"
 #include "core/statistics/refusal.h"
 
 #include <algorithm>
@@ -41,27 +43,27 @@ class Profile {
         if (!held) {
             return held.problem();
         }
-        // The priors, that of the held variance as well, count as they did in the fit.
-        VarianceValues values;
-        for (const VarianceComponent& each : held->varianceComponents()) {
-            values.push_back(each.value);
-        }
-        const Result<MixedFit> there = m_equations->withVariances(values, m_fit->likelihood());
-        if (!there) {
-            return there.problem();
-        }
-        const double rise =
-            there->criterion() + there->penalty() - m_fit->criterion() - m_fit->penalty();
-        return std::sqrt(std::max(0.0, rise)) - deviate;
+        // The prior of the variance held counts as it did in the fit.
+        const double rise = held->criterion() + held->penalty() + priorPenalty(choice(), variance) -
+                            m_fit->criterion() - m_fit->penalty();
+        // A prior that forbids 0 gives no number there.
+        return std::isnan(rise) ? deviate + 1 : std::sqrt(std::max(0.0, rise)) - deviate;
     }
 
   private:
+    [[nodiscard]] const VarianceChoice& choice() const {
+        const MixedModelEquations::Content& content = *m_equations->content();
+        const VarianceComponent& which = component();
+        return which.term ? content.termChoices[static_cast<std::size_t>(*which.term)]
+                          : content.groupChoices[static_cast<std::size_t>(which.group)];
+    }
+
     [[nodiscard]] Result<MixedFit> fitHeldAt(double variance) const {
-        const VarianceChoice choice = VarianceChoice::held(variance);
+        const VarianceChoice known = VarianceChoice::held(variance);
         const VarianceComponent& which = component();
         const Result<MixedModelEquations> held =
-            which.term ? m_equations->withVarianceChoice(*which.term, choice)
-                       : m_equations->withResidualChoice(which.group, choice);
+            which.term ? m_equations->withVarianceChoice(*which.term, known)
+                       : m_equations->withResidualChoice(which.group, known);
         if (!held) {
             return held.problem();
         }

@@ -63,6 +63,10 @@ void addSingle(const VarianceChoice& choice, double unit, double variance, doubl
 
 } // namespace
 
+double priorPenalty(const VarianceChoice& choice, double variance) {
+    return isPrior(choice) ? singlePenalty(choice, 1, variance) : 0;
+}
+
 double penaltyValue(const ModelRecords& records, const SearchTask& task,
                     const VarianceState& state) {
     double value = 0;

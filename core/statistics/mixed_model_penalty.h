@@ -15,6 +15,9 @@ struct Penalty {
     std::vector<double> curvatures; ///< diagonal
 };
 
+/// Of a single variance in the units of its choice; 0 without a prior.
+double priorPenalty(const VarianceChoice& choice, double variance);
+
 double penaltyValue(const ModelRecords& records, const SearchTask& task,
                     const VarianceState& state);
 
