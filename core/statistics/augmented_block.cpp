@@ -76,41 +76,15 @@ Result<BlockAdjustment> BlockAdjustment::of(std::span<const EntryRecord> records
                         "Plant the same check trees in all, or look at them one by one.");
     }
     BlockAdjustment fit;
-    fit.m_replicates.assign(entries, 0);
-    fit.m_shares = DenseMatrix(entries, blocks);
-    std::vector<double> entryMeans(entries, 0);
-    for (const EntryRecord& record : records) {
-        fit.m_replicates[record.entry] += 1;
-        fit.m_shares(record.entry, record.block) += 1;
-        entryMeans[record.entry] += record.value;
-    }
-    for (std::size_t entry = 0; entry < entries; ++entry) {
-        entryMeans[entry] /= fit.m_replicates[entry];
-        for (std::size_t block = 0; block < blocks; ++block) {
-            fit.m_shares(entry, block) /= fit.m_replicates[entry];
-        }
-    }
-    // Normal equations of the blocks with the entries eliminated. Their rows sum to 0; adding 1 to
-    // every place makes them regular and picks the solution that sums to 0.
-    DenseMatrix equations(blocks, blocks);
-    std::vector<double> right(blocks, 0);
-    for (const EntryRecord& record : records) {
-        equations(record.block, record.block) += 1;
-        right[record.block] += record.value - entryMeans[record.entry];
-    }
-    for (std::size_t i = 0; i < blocks; ++i) {
-        for (std::size_t j = 0; j < blocks; ++j) {
-            equations(i, j) += 1;
-            for (std::size_t entry = 0; entry < entries; ++entry) {
-                equations(i, j) -=
-                    fit.m_replicates[entry] * fit.m_shares(entry, i) * fit.m_shares(entry, j);
-            }
-        }
-    }
-    const auto inverse = inverseOfPositive(equations);
+    const std::vector<double> entryMeans = fit.countRecords(records, entries, blocks);
+    const auto inverse = inverseOfPositive(fit.blockEquations(records, blocks));
     if (!inverse) {
         return undecided("The block effects could not be told apart.",
                          "Let the blocks share more check trees.");
+    }
+    std::vector<double> right(blocks, 0);
+    for (const EntryRecord& record : records) {
+        right[record.block] += record.value - entryMeans[record.entry];
     }
     fit.m_blockCovariance = *inverse;
     fit.m_blockEffects = inverse->times(right);
@@ -131,6 +105,42 @@ Result<BlockAdjustment> BlockAdjustment::of(std::span<const EntryRecord> records
         fit.m_residualVariance = squares / fit.m_residualDegrees;
     }
     return fit;
+}
+
+std::vector<double> BlockAdjustment::countRecords(std::span<const EntryRecord> records,
+                                                  std::size_t entries, std::size_t blocks) {
+    m_replicates.assign(entries, 0);
+    m_shares = DenseMatrix(entries, blocks);
+    std::vector<double> means(entries, 0);
+    for (const EntryRecord& record : records) {
+        m_replicates[record.entry] += 1;
+        m_shares(record.entry, record.block) += 1;
+        means[record.entry] += record.value;
+    }
+    for (std::size_t entry = 0; entry < entries; ++entry) {
+        means[entry] /= m_replicates[entry];
+        for (std::size_t block = 0; block < blocks; ++block) {
+            m_shares(entry, block) /= m_replicates[entry];
+        }
+    }
+    return means;
+}
+
+DenseMatrix BlockAdjustment::blockEquations(std::span<const EntryRecord> records,
+                                            std::size_t blocks) const {
+    DenseMatrix equations(blocks, blocks);
+    for (const EntryRecord& record : records) {
+        equations(record.block, record.block) += 1;
+    }
+    for (std::size_t i = 0; i < blocks; ++i) {
+        for (std::size_t j = 0; j < blocks; ++j) {
+            equations(i, j) += 1;
+            for (std::size_t entry = 0; entry < m_replicates.size(); ++entry) {
+                equations(i, j) -= m_replicates[entry] * m_shares(entry, i) * m_shares(entry, j);
+            }
+        }
+    }
+    return equations;
 }
 
 Result<double> BlockAdjustment::differenceError(std::size_t first, std::size_t second) const {

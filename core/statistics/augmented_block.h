@@ -46,6 +46,13 @@ class BlockAdjustment {
 
   private:
     BlockAdjustment() = default;
+    /// Fills the replicates and shares; gives the plain mean of each entry.
+    std::vector<double> countRecords(std::span<const EntryRecord> records, std::size_t entries,
+                                     std::size_t blocks);
+    /// Normal equations of the blocks with the entries eliminated. Their rows sum to 0; adding 1 to
+    /// every place makes them regular and picks the solution that sums to 0.
+    [[nodiscard]] DenseMatrix blockEquations(std::span<const EntryRecord> records,
+                                             std::size_t blocks) const;
 
     std::vector<double> m_blockEffects;
     std::vector<double> m_adjustedMeans;

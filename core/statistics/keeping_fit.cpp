@@ -317,6 +317,25 @@ std::optional<Climbed> climb(KeepingLaw law, const std::vector<Observation>& obs
     return std::nullopt;
 }
 
+/// A coefficient the records do not bound (a group none of which ended) climbs until the likelihood
+/// is flat; its standard error then dwarfs the scale.
+bool isUnbounded(const std::vector<Observation>& observations, const Climbed& climbed) {
+    constexpr double kDwarfed = 1e3;
+    const std::size_t columns = observations.front().row.size();
+    const double scale =
+        climbed.parameters.size() > columns ? std::exp(climbed.parameters.back()) : 1;
+    for (std::size_t i = 0; i < columns; ++i) {
+        double squares = 0;
+        for (const Observation& o : observations) {
+            squares += o.row[i] * o.row[i] / static_cast<double>(observations.size());
+        }
+        if (std::sqrt(climbed.covariance(i, i) * squares) > kDwarfed * scale) {
+            return true;
+        }
+    }
+    return false;
+}
+
 } // namespace
 
 KeepingRecord KeepingRecord::onDay(double day, std::vector<double> covariates) {
@@ -375,9 +394,10 @@ Result<KeepingFit> fitKeeping(KeepingLaw law, std::span<const KeepingRecord> rec
         return unusable("A covariate does not vary or repeats the others.", "Leave it out.");
     }
     const auto climbed = climb(law, observations);
-    if (!climbed) {
+    if (!climbed || isUnbounded(observations, *climbed)) {
         return unusable("The records do not bound the keeping curve.",
-                        "At least two lots must end at different times; look at more lots.");
+                        "At least two lots must end at different times, and some in every group; "
+                        "look at more lots.");
     }
     KeepingFit fit;
     fit.law = law;

@@ -23,8 +23,8 @@ struct JointNormal {
 
 /// How hard to try.
 struct LatticeEffort {
-    double tolerance = 1e-5;          ///< stop when the error is below it
-    std::size_t mostPoints = 200'000; ///< a shift; there are twelve
+    double tolerance = 1e-4;         ///< stop when the error is below it
+    std::size_t mostPoints = 20'000; ///< a shift; there are twelve
 };
 
 /// P(lower_i < X_i <= upper_i for all i); infinite limits leave a side open. One and two dimensions
@@ -51,6 +51,6 @@ struct MaximumOutlook {
 /// 1961, Operations Research 9:145-162); more come from the shifted lattice, with errors.
 /// Problem: as rectangleProbability(), or no quantities.
 Result<MaximumOutlook> maximumOutlook(const JointNormal& quantities,
-                                      const LatticeEffort& effort = {1e-4, 20'000});
+                                      const LatticeEffort& effort = {1e-3, 8'000});
 
 } // namespace pipwright
