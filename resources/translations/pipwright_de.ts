@@ -70,6 +70,11 @@
             <numerusform>%1 bis %2, %n Tage</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>date, time</comment>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>Print</name>
@@ -711,12 +716,12 @@ Etikettenbogen:
         <translation>Tasten</translation>
     </message>
     <message>
-        <source>Handbook</source>
-        <translation>Handbuch</translation>
-    </message>
-    <message>
         <source>About, and cautions</source>
         <translation>Über Pipwright, und Warnhinweise</translation>
+    </message>
+    <message>
+        <source>What to do first</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -819,22 +824,6 @@ Etikettenbogen:
         <translation>1 bis 9 eingeben, halbe erlaubt, als 7, 7.5 oder 7h; Worte dahinter.</translation>
     </message>
     <message>
-        <source>How it left the tree</source>
-        <translation>Wie es vom Baum kam</translation>
-    </message>
-    <message>
-        <source>Sound or hurt</source>
-        <translation>Heil oder verletzt</translation>
-    </message>
-    <message>
-        <source>Ripeness as eaten</source>
-        <translation>Reife beim Essen</translation>
-    </message>
-    <message>
-        <source>Where it was kept</source>
-        <translation>Wo es lag</translation>
-    </message>
-    <message>
         <source>Liking, then words</source>
         <translation>Gefallen, dann Worte</translation>
     </message>
@@ -847,53 +836,8 @@ Etikettenbogen:
         <translation>Verkoster</translation>
     </message>
     <message>
-        <source>Days off the tree</source>
-        <translation>Tage seit der Ernte</translation>
-    </message>
-    <message>
-        <source> days</source>
-        <translation> Tage</translation>
-    </message>
-    <message>
-        <source>Left the tree</source>
-        <translation>Vom Baum</translation>
-    </message>
-    <message>
-        <source>As eaten</source>
-        <translation>Beim Essen</translation>
-    </message>
-    <message>
-        <source>Kept</source>
-        <translation>Lager</translation>
-    </message>
-    <message>
         <source>Sprayed fruit: not before its waiting time is over. Who gets an itching mouth or throat from raw fruit should not taste; with trouble breathing, call for help at once.</source>
         <translation>Gespritztes Obst: nicht vor Ablauf der Wartezeit. Wem rohes Obst in Mund oder Hals juckt, der sollte nicht kosten; bei Atemnot sofort Hilfe rufen.</translation>
-    </message>
-    <message>
-        <source>early</source>
-        <comment>picked</comment>
-        <translation>zu früh</translation>
-    </message>
-    <message>
-        <source>shaken</source>
-        <translation>geschüttelt</translation>
-    </message>
-    <message>
-        <source>dropped today</source>
-        <translation>heute gefallen</translation>
-    </message>
-    <message>
-        <source>on the ground</source>
-        <translation>am Boden</translation>
-    </message>
-    <message>
-        <source>insect</source>
-        <translation>Insekt</translation>
-    </message>
-    <message>
-        <source>rot</source>
-        <translation>faul</translation>
     </message>
     <message>
         <source>Bite of %1</source>
@@ -904,24 +848,8 @@ Etikettenbogen:
         <translation>verkostet von %1</translation>
     </message>
     <message>
-        <source>liking %1 of 9 as eaten</source>
-        <translation>Gefallen %1 von 9 beim Essen</translation>
-    </message>
-    <message>
         <source>Liking 1 to 9 first (7, 7.5 or 7h), then words. Enter saves.</source>
         <translation>Gefallen 1 bis 9 (7, 7.5, 7h), dann Worte; Eingabe sichert.</translation>
-    </message>
-    <message>
-        <source>Rotten fruit can hold a poison that cutting out does not remove: do not eat it.</source>
-        <translation>Faules Obst kann ein Gift enthalten, das durch Ausschneiden nicht verschwindet: nicht essen.</translation>
-    </message>
-    <message>
-        <source>Fruit from the ground can carry germs of animal droppings: wash it, cut it, and leave it be if you are pregnant, ill, very young or old. Never juice it raw.</source>
-        <translation>Obst vom Boden kann Keime aus Tierkot tragen: waschen, aufschneiden, und liegen lassen, wer schwanger, krank, sehr jung oder alt ist. Nie roh entsaften.</translation>
-    </message>
-    <message>
-        <source>Hurt fruit: cut well around the damage, and spit it out if it tastes musty.</source>
-        <translation>Verletztes Obst: großzügig ausschneiden, und ausspucken, was muffig schmeckt.</translation>
     </message>
     <message>
         <source>The bite has neither liking nor words.</source>
@@ -938,6 +866,34 @@ Etikettenbogen:
     <message>
         <source>Enter yourself as a taster in the book first.</source>
         <translation>Zuerst sich selbst als Verkoster ins Buch eintragen.</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the condition taken over from the last bite</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The condition below is the one of your last bite (%1): change what differs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liking %1 of 9 as eaten; as a test: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bite of %1 kept: a fair test.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bite of %1 kept; whether it is a fair test stays unclear: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bite of %1 kept, but not as a fair test: %2.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1000,6 +956,1429 @@ Etikettenbogen:
     <message>
         <source>changed: %1</source>
         <translation>geändert: %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::BookWords</name>
+    <message>
+        <source>about</source>
+        <translation>ungefähr</translation>
+    </message>
+    <message>
+        <source>advanced</source>
+        <translation>fortgeschritten</translation>
+    </message>
+    <message>
+        <source>again</source>
+        <translation>noch einmal</translation>
+    </message>
+    <message>
+        <source>alias</source>
+        <translation>Zweitname</translation>
+    </message>
+    <message>
+        <source>alive</source>
+        <translation>lebt</translation>
+    </message>
+    <message>
+        <source>apple</source>
+        <translation>Apfel</translation>
+    </message>
+    <message>
+        <source>aroma</source>
+        <translation>Aroma</translation>
+    </message>
+    <message>
+        <source>asserted</source>
+        <translation>festgestellt am</translation>
+    </message>
+    <message>
+        <source>back up now</source>
+        <translation>jetzt sichern</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>Tüte</translation>
+    </message>
+    <message>
+        <source>bagged</source>
+        <translation>eingetütet</translation>
+    </message>
+    <message>
+        <source>balloon</source>
+        <translation>Ballon</translation>
+    </message>
+    <message>
+        <source>bark</source>
+        <translation>Rindenpfropfen</translation>
+    </message>
+    <message>
+        <source>basis</source>
+        <translation>Grundlage</translation>
+    </message>
+    <message>
+        <source>bearing</source>
+        <translation>tragend</translation>
+    </message>
+    <message>
+        <source>bearing deg</source>
+        <translation>Richtung in Grad</translation>
+    </message>
+    <message>
+        <source>beginning of bloom</source>
+        <translation>Blühbeginn</translation>
+    </message>
+    <message>
+        <source>benchmark</source>
+        <translation>Vergleichssorte</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>Beste</translation>
+    </message>
+    <message>
+        <source>bird</source>
+        <translation>Vogel</translation>
+    </message>
+    <message>
+        <source>blind</source>
+        <translation>blind</translation>
+    </message>
+    <message>
+        <source>bloom stage</source>
+        <translation>Blühstadium</translation>
+    </message>
+    <message>
+        <source>book</source>
+        <translation>Buch</translation>
+    </message>
+    <message>
+        <source>book facts</source>
+        <translation>Angaben zum Buch</translation>
+    </message>
+    <message>
+        <source>bud burst</source>
+        <translation>Knospenaufbruch</translation>
+    </message>
+    <message>
+        <source>buds swelling</source>
+        <translation>Knospenschwellen</translation>
+    </message>
+    <message>
+        <source>by fruit</source>
+        <translation>nach der Frucht</translation>
+    </message>
+    <message>
+        <source>by map</source>
+        <translation>nach dem Plan</translation>
+    </message>
+    <message>
+        <source>canopy place</source>
+        <translation>Ort in der Krone</translation>
+    </message>
+    <message>
+        <source>caption</source>
+        <translation>Bildunterschrift</translation>
+    </message>
+    <message>
+        <source>cause</source>
+        <translation>Ursache</translation>
+    </message>
+    <message>
+        <source>cellar</source>
+        <translation>Keller</translation>
+    </message>
+    <message>
+        <source>chained</source>
+        <translation>mehrere Orte</translation>
+    </message>
+    <message>
+        <source>checkpoint</source>
+        <translation>Kontrolltermin</translation>
+    </message>
+    <message>
+        <source>chip bud</source>
+        <translation>Chipveredlung</translation>
+    </message>
+    <message>
+        <source>claimed genotype</source>
+        <translation>angeblicher Genotyp</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>befallsfrei</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>deutlich</translation>
+    </message>
+    <message>
+        <source>cleft</source>
+        <translation>Spaltpfropfen</translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>conditions</source>
+        <translation>Bedingungen</translation>
+    </message>
+    <message>
+        <source>confidence</source>
+        <translation>Gewissheit</translation>
+    </message>
+    <message>
+        <source>confirmed</source>
+        <translation>bestätigt am</translation>
+    </message>
+    <message>
+        <source>controlled</source>
+        <translation>gelenkt</translation>
+    </message>
+    <message>
+        <source>cooked</source>
+        <translation>gekocht</translation>
+    </message>
+    <message>
+        <source>counter</source>
+        <translation>Zimmer</translation>
+    </message>
+    <message>
+        <source>crispness</source>
+        <translation>Knackigkeit</translation>
+    </message>
+    <message>
+        <source>crop load</source>
+        <translation>Behang</translation>
+    </message>
+    <message>
+        <source>crop number</source>
+        <translation>wievielter Ertrag</translation>
+    </message>
+    <message>
+        <source>crop year</source>
+        <translation>Erntejahr</translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>cross made</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>cull</source>
+        <translation>verwerfen</translation>
+    </message>
+    <message>
+        <source>culled</source>
+        <translation>verworfen</translation>
+    </message>
+    <message>
+        <source>cultivar</source>
+        <translation>Sorte</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>date to</source>
+        <translation>Tag bis</translation>
+    </message>
+    <message>
+        <source>date typed</source>
+        <translation>Tag wie eingegeben</translation>
+    </message>
+    <message>
+        <source>days in cellar</source>
+        <translation>Tage im Keller</translation>
+    </message>
+    <message>
+        <source>days in fridge</source>
+        <translation>Tage im Kühlschrank</translation>
+    </message>
+    <message>
+        <source>days on counter</source>
+        <translation>Tage im Zimmer</translation>
+    </message>
+    <message>
+        <source>days still good</source>
+        <translation>Tage noch gut</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>tot</translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>description</source>
+        <translation>Beschreibung</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>distance m</source>
+        <translation>Entfernung in m</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>dormant</source>
+        <translation>Knospenruhe</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Fallobst</translation>
+    </message>
+    <message>
+        <source>dropped</source>
+        <translation>fallen gelassen</translation>
+    </message>
+    <message>
+        <source>dropped today</source>
+        <translation>heute gefallen</translation>
+    </message>
+    <message>
+        <source>early prime</source>
+        <translation>frühe Genussreife</translation>
+    </message>
+    <message>
+        <source>elected</source>
+        <translation>gewählt am</translation>
+    </message>
+    <message>
+        <source>election</source>
+        <translation>Wahl</translation>
+    </message>
+    <message>
+        <source>elevation m</source>
+        <translation>Höhe über NN in m</translation>
+    </message>
+    <message>
+        <source>emasculated bagged</source>
+        <translation>kastriert und eingetütet</translation>
+    </message>
+    <message>
+        <source>end of bloom</source>
+        <translation>Blühende</translation>
+    </message>
+    <message>
+        <source>European plum</source>
+        <translation>Pflaume</translation>
+    </message>
+    <message>
+        <source>evidence</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <translation>genau</translation>
+    </message>
+    <message>
+        <source>fading</source>
+        <translation>abgehende Blüte</translation>
+    </message>
+    <message>
+        <source>famous</source>
+        <translation>bekannte</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>wenige</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>ausgeführt</translation>
+    </message>
+    <message>
+        <source>fire blight</source>
+        <translation>Feuerbrand</translation>
+    </message>
+    <message>
+        <source>firmness</source>
+        <translation>Festigkeit</translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation>erster Tag</translation>
+    </message>
+    <message>
+        <source>first flowers</source>
+        <translation>erste Blüten</translation>
+    </message>
+    <message>
+        <source>first ripe</source>
+        <translation>erste reife Frucht</translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation>Mindestmaß</translation>
+    </message>
+    <message>
+        <source>flowers</source>
+        <translation>Blüten</translation>
+    </message>
+    <message>
+        <source>four to six weeks</source>
+        <translation>vier bis sechs Wochen</translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation>Gerüstbaum</translation>
+    </message>
+    <message>
+        <source>fridge</source>
+        <translation>Kühlschrank</translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>fruit diameter</source>
+        <translation>Fruchtdurchmesser</translation>
+    </message>
+    <message>
+        <source>fruit mass</source>
+        <translation>Fruchtmasse</translation>
+    </message>
+    <message>
+        <source>fruit to 20 mm</source>
+        <translation>Frucht bis 20 mm</translation>
+    </message>
+    <message>
+        <source>fruits</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>fruits set</source>
+        <translation>angesetzte Früchte</translation>
+    </message>
+    <message>
+        <source>full bloom</source>
+        <translation>Vollblüte</translation>
+    </message>
+    <message>
+        <source>genotype</source>
+        <translation>Genotyp</translation>
+    </message>
+    <message>
+        <source>germinated</source>
+        <translation>gekeimt</translation>
+    </message>
+    <message>
+        <source>getting there</source>
+        <translation>fast so weit</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>weg</translation>
+    </message>
+    <message>
+        <source>graft check</source>
+        <translation>Anwuchskontrolle</translation>
+    </message>
+    <message>
+        <source>graft order</source>
+        <translation>Veredlungsauftrag</translation>
+    </message>
+    <message>
+        <source>graft record</source>
+        <translation>Veredlungsbuch</translation>
+    </message>
+    <message>
+        <source>graft wish</source>
+        <translation>Veredlungswunsch</translation>
+    </message>
+    <message>
+        <source>grafted</source>
+        <translation>veredelt</translation>
+    </message>
+    <message>
+        <source>greater than</source>
+        <translation>größer als</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>green bud</source>
+        <translation>Grüne Knospe</translation>
+    </message>
+    <message>
+        <source>growing</source>
+        <translation>wächst</translation>
+    </message>
+    <message>
+        <source>grows</source>
+        <translation>wächst als</translation>
+    </message>
+    <message>
+        <source>guess</source>
+        <translation>geschätzt</translation>
+    </message>
+    <message>
+        <source>health notes</source>
+        <translation>Gesundheitsangaben</translation>
+    </message>
+    <message>
+        <source>heavy</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>hemisphere</source>
+        <translation>Erdhälfte</translation>
+    </message>
+    <message>
+        <source>higher is better</source>
+        <translation>mehr ist besser</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation>Höchstwert</translation>
+    </message>
+    <message>
+        <source>highest c</source>
+        <translation>Höchsttemperatur in °C</translation>
+    </message>
+    <message>
+        <source>identity</source>
+        <translation>Identität</translation>
+    </message>
+    <message>
+        <source>initials</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>insect</source>
+        <translation>Insekt</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>innen</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Japanese plum</source>
+        <translation>Japanische Pflaume</translation>
+    </message>
+    <message>
+        <source>juiciness</source>
+        <translation>Saftigkeit</translation>
+    </message>
+    <message>
+        <source>juvenile</source>
+        <translation>jugendlich</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Gattung des Eintrags</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation>letzter Tag</translation>
+    </message>
+    <message>
+        <source>last good on tree</source>
+        <translation>zuletzt gut am Baum</translation>
+    </message>
+    <message>
+        <source>late prime</source>
+        <translation>späte Genussreife</translation>
+    </message>
+    <message>
+        <source>latin</source>
+        <translation>lateinischer Name</translation>
+    </message>
+    <message>
+        <source>latitude</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>leaf fall</source>
+        <translation>Laubfall</translation>
+    </message>
+    <message>
+        <source>length m</source>
+        <translation>Länge in m</translation>
+    </message>
+    <message>
+        <source>less than</source>
+        <translation>kleiner als</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>liking</source>
+        <translation>Gefallen</translation>
+    </message>
+    <message>
+        <source>limb</source>
+        <translation>Ast</translation>
+    </message>
+    <message>
+        <source>limb bearing deg</source>
+        <translation>Richtung des Astes in Grad</translation>
+    </message>
+    <message>
+        <source>limb height cm</source>
+        <translation>Höhe des Astes in cm</translation>
+    </message>
+    <message>
+        <source>limb mark</source>
+        <translation>Farbmarke des Astes</translation>
+    </message>
+    <message>
+        <source>limb order</source>
+        <translation>Reihenfolge am Ast</translation>
+    </message>
+    <message>
+        <source>lone</source>
+        <translation>einzelne</translation>
+    </message>
+    <message>
+        <source>longitude</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>lower is better</source>
+        <translation>weniger ist besser</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation>Mindestwert</translation>
+    </message>
+    <message>
+        <source>lowest c</source>
+        <translation>Tiefsttemperatur in °C</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation>viele</translation>
+    </message>
+    <message>
+        <source>map only</source>
+        <translation>nur nach dem Plan</translation>
+    </message>
+    <message>
+        <source>mealiness</source>
+        <translation>Mehligkeit</translation>
+    </message>
+    <message>
+        <source>meaning</source>
+        <translation>Bedeutung</translation>
+    </message>
+    <message>
+        <source>media type</source>
+        <translation>Medientyp</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>middling</source>
+        <translation>durchschnittlich</translation>
+    </message>
+    <message>
+        <source>midsummer</source>
+        <translation>Hochsommer</translation>
+    </message>
+    <message>
+        <source>mildew</source>
+        <translation>Mehltau</translation>
+    </message>
+    <message>
+        <source>misspelling</source>
+        <translation>Schreibfehler</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>mäßig</translation>
+    </message>
+    <message>
+        <source>mother plant</source>
+        <translation>Mutterpflanze</translation>
+    </message>
+    <message>
+        <source>mouse-ear</source>
+        <translation>Mausohr</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>name talk</source>
+        <translation>Namensgespräch</translation>
+    </message>
+    <message>
+        <source>named</source>
+        <translation>benannt</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation>keins von beiden</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>no reason to keep</source>
+        <translation>kein Grund zum Behalten</translation>
+    </message>
+    <message>
+        <source>nominal</source>
+        <translation>nominal</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>Nord</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>numeric</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>nursery</source>
+        <translation>Anzucht</translation>
+    </message>
+    <message>
+        <source>observation</source>
+        <translation>Beobachtung</translation>
+    </message>
+    <message>
+        <source>on ground longer</source>
+        <translation>länger am Boden</translation>
+    </message>
+    <message>
+        <source>on its way out</source>
+        <translation>am Vergehen</translation>
+    </message>
+    <message>
+        <source>on tree</source>
+        <translation>am Baum</translation>
+    </message>
+    <message>
+        <source>onto plant</source>
+        <translation>auf Pflanze</translation>
+    </message>
+    <message>
+        <source>onto words</source>
+        <translation>worauf</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>ordered</source>
+        <translation>bestellt</translation>
+    </message>
+    <message>
+        <source>ordinal</source>
+        <translation>Platznummer</translation>
+    </message>
+    <message>
+        <source>organza</source>
+        <translation>Organza</translation>
+    </message>
+    <message>
+        <source>origin</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anderes</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>überreif</translation>
+    </message>
+    <message>
+        <source>own roots</source>
+        <translation>wurzelecht</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <translation>Besitzer</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>parcel</source>
+        <translation>Sendung</translation>
+    </message>
+    <message>
+        <source>parent</source>
+        <translation>Elternteil</translation>
+    </message>
+    <message>
+        <source>parent only</source>
+        <translation>nur als Elter</translation>
+    </message>
+    <message>
+        <source>parentage</source>
+        <translation>Abstammung</translation>
+    </message>
+    <message>
+        <source>parents</source>
+        <translation>Eltern</translation>
+    </message>
+    <message>
+        <source>peach</source>
+        <translation>Pfirsich</translation>
+    </message>
+    <message>
+        <source>pear</source>
+        <translation>Birne</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>pick then chill</source>
+        <translation>pflücken, dann kühlen</translation>
+    </message>
+    <message>
+        <source>pick then ripen</source>
+        <translation>pflücken, dann nachreifen</translation>
+    </message>
+    <message>
+        <source>picked early</source>
+        <translation>früh gepflückt</translation>
+    </message>
+    <message>
+        <source>picked ripe</source>
+        <translation>reif gepflückt</translation>
+    </message>
+    <message>
+        <source>pink bud</source>
+        <translation>Rosa Knospe</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>plant</source>
+        <translation>Pflanze</translation>
+    </message>
+    <message>
+        <source>planted</source>
+        <translation>gepflanzt</translation>
+    </message>
+    <message>
+        <source>planted typed</source>
+        <translation>gepflanzt wie eingegeben</translation>
+    </message>
+    <message>
+        <source>ploidy</source>
+        <translation>Ploidie</translation>
+    </message>
+    <message>
+        <source>pollen</source>
+        <translation>Pollen</translation>
+    </message>
+    <message>
+        <source>pollen parent</source>
+        <translation>Vatersorte</translation>
+    </message>
+    <message>
+        <source>pollination</source>
+        <translation>Bestäubung</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>prime</source>
+        <translation>Genussreife</translation>
+    </message>
+    <message>
+        <source>purity</source>
+        <translation>Reinheit</translation>
+    </message>
+    <message>
+        <source>qualifier</source>
+        <translation>Zusatz</translation>
+    </message>
+    <message>
+        <source>quince</source>
+        <translation>Quitte</translation>
+    </message>
+    <message>
+        <source>rain mm</source>
+        <translation>Regen in mm</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation>von bis</translation>
+    </message>
+    <message>
+        <source>rank</source>
+        <translation>Rang</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>erhalten</translation>
+    </message>
+    <message>
+        <source>recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <source>released</source>
+        <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>entfernt</translation>
+    </message>
+    <message>
+        <source>replicate</source>
+        <translation>Wiederholung</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>report due</source>
+        <translation>Bericht fällig</translation>
+    </message>
+    <message>
+        <source>ripe</source>
+        <translation>reif</translation>
+    </message>
+    <message>
+        <source>ripeness</source>
+        <translation>Reife</translation>
+    </message>
+    <message>
+        <source>ripening</source>
+        <translation>reifend</translation>
+    </message>
+    <message>
+        <source>ripening path</source>
+        <translation>Reifeweg</translation>
+    </message>
+    <message>
+        <source>ripening state</source>
+        <translation>Reifestand</translation>
+    </message>
+    <message>
+        <source>role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>rootstock</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <source>rot</source>
+        <translation>Fäule</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>rung</source>
+        <translation>Sprosse</translation>
+    </message>
+    <message>
+        <source>s alleles</source>
+        <translation>S-Allele</translation>
+    </message>
+    <message>
+        <source>scab</source>
+        <translation>Schorf</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>Skala</translation>
+    </message>
+    <message>
+        <source>score</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>scores</source>
+        <translation>Noten</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>seed</source>
+        <translation>Same</translation>
+    </message>
+    <message>
+        <source>seed parent</source>
+        <translation>Muttersorte</translation>
+    </message>
+    <message>
+        <source>seedling</source>
+        <translation>Sämling</translation>
+    </message>
+    <message>
+        <source>seeds got</source>
+        <translation>gewonnene Samen</translation>
+    </message>
+    <message>
+        <source>seeds per fruit</source>
+        <translation>Samen je Frucht</translation>
+    </message>
+    <message>
+        <source>seeds sown</source>
+        <translation>gesäte Samen</translation>
+    </message>
+    <message>
+        <source>selection</source>
+        <translation>Zuchtklon</translation>
+    </message>
+    <message>
+        <source>self</source>
+        <translation>selbst</translation>
+    </message>
+    <message>
+        <source>self compatible</source>
+        <translation>selbstfruchtbar</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>geschickt</translation>
+    </message>
+    <message>
+        <source>serving code</source>
+        <translation>Serviercode</translation>
+    </message>
+    <message>
+        <source>serving order</source>
+        <translation>Servierfolge</translation>
+    </message>
+    <message>
+        <source>sha256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>shaken</source>
+        <translation>geschüttelt</translation>
+    </message>
+    <message>
+        <source>sharpness</source>
+        <translation>Säure im Mund</translation>
+    </message>
+    <message>
+        <source>sight</source>
+        <translation>Sicht</translation>
+    </message>
+    <message>
+        <source>sighted</source>
+        <translation>offen verkostet</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Standort</translation>
+    </message>
+    <message>
+        <source>slight</source>
+        <translation>leicht</translation>
+    </message>
+    <message>
+        <source>slot</source>
+        <translation>Erntefenster</translation>
+    </message>
+    <message>
+        <source>soluble solids</source>
+        <translation>lösliche Trockensubstanz</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>einige</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>unversehrt</translation>
+    </message>
+    <message>
+        <source>soundness</source>
+        <translation>Unversehrtheit</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>source cell</source>
+        <translation>Quellzelle</translation>
+    </message>
+    <message>
+        <source>source file</source>
+        <translation>Quelldatei</translation>
+    </message>
+    <message>
+        <source>source sheet</source>
+        <translation>Quellblatt</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>Süd</translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>geplatzt</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>starch, 1 to 10</source>
+        <translation>Stärke, 1 bis 10</translation>
+    </message>
+    <message>
+        <source>starch, 1 to 8</source>
+        <translation>Stärke, 1 bis 8</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>state reason</source>
+        <translation>Grund des Zustands</translation>
+    </message>
+    <message>
+        <source>state since</source>
+        <translation>Zustand seit</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>Versuchsstation</translation>
+    </message>
+    <message>
+        <source>sticks</source>
+        <translation>Reiser</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <source>stock words</source>
+        <translation>Unterlage in Worten</translation>
+    </message>
+    <message>
+        <source>storage</source>
+        <translation>Lagerung</translation>
+    </message>
+    <message>
+        <source>storage typed</source>
+        <translation>Lagerung wie eingegeben</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>kräftig</translation>
+    </message>
+    <message>
+        <source>sun side</source>
+        <translation>Sonnenseite</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>sweet cherry</source>
+        <translation>Süßkirsche</translation>
+    </message>
+    <message>
+        <source>sweetness</source>
+        <translation>Süße</translation>
+    </message>
+    <message>
+        <source>t bud</source>
+        <translation>Okulation</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>tag and map</source>
+        <translation>Etikett und Plan</translation>
+    </message>
+    <message>
+        <source>tag only</source>
+        <translation>nur nach dem Etikett</translation>
+    </message>
+    <message>
+        <source>tagged only</source>
+        <translation>nur etikettiert</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>gepflückt</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>taster</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>tastes</source>
+        <translation>verkostet</translation>
+    </message>
+    <message>
+        <source>tasting</source>
+        <translation>Verkostung</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>time zone</source>
+        <translation>Zeitzone</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>titratable acidity</source>
+        <translation>titrierbare Säure</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>Krone oben</translation>
+    </message>
+    <message>
+        <source>topic</source>
+        <translation>Thema</translation>
+    </message>
+    <message>
+        <source>trace</source>
+        <translation>Spuren</translation>
+    </message>
+    <message>
+        <source>trade name</source>
+        <translation>Handelsname</translation>
+    </message>
+    <message>
+        <source>trait</source>
+        <translation>Merkmal</translation>
+    </message>
+    <message>
+        <source>trait state</source>
+        <translation>Merkmalsstufe</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation>Bäume</translation>
+    </message>
+    <message>
+        <source>trial row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>eingegeben</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>unit typed</source>
+        <translation>Einheit wie eingegeben</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>uses</source>
+        <translation>Verwendung</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>value date</source>
+        <translation>Wert (Tag)</translation>
+    </message>
+    <message>
+        <source>value to</source>
+        <translation>Wert bis</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>very heavy</source>
+        <translation>sehr stark</translation>
+    </message>
+    <message>
+        <source>very strong</source>
+        <translation>sehr kräftig</translation>
+    </message>
+    <message>
+        <source>very weak</source>
+        <translation>sehr schwach</translation>
+    </message>
+    <message>
+        <source>vigour</source>
+        <translation>Wuchs</translation>
+    </message>
+    <message>
+        <source>void reason</source>
+        <translation>Grund der Ungültigkeit</translation>
+    </message>
+    <message>
+        <source>walk marks</source>
+        <translation>Rundgangsmarken</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>beobachten</translation>
+    </message>
+    <message>
+        <source>watched</source>
+        <translation>beobachtet</translation>
+    </message>
+    <message>
+        <source>weak</source>
+        <translation>kümmerlich</translation>
+    </message>
+    <message>
+        <source>weather day</source>
+        <translation>Wettertag</translation>
+    </message>
+    <message>
+        <source>whip and tongue</source>
+        <translation>Kopulation mit Gegenzunge</translation>
+    </message>
+    <message>
+        <source>wish</source>
+        <translation>Wunsch</translation>
+    </message>
+    <message>
+        <source>wished</source>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>zero end</source>
+        <translation>Nullpunkt</translation>
     </message>
 </context>
 <context>
@@ -1191,10 +2570,6 @@ Etikettenbogen:
         <translation>Letztes Gefallen (1 bis 9)</translation>
     </message>
     <message>
-        <source>Harvest week</source>
-        <translation>Erntewoche</translation>
-    </message>
-    <message>
         <source>Scab (1 none to 9 worst)</source>
         <translation>Schorf (1 keiner bis 9 stärkster)</translation>
     </message>
@@ -1233,6 +2608,10 @@ Etikettenbogen:
     <message>
         <source>better beyond doubt</source>
         <translation>sicher besser</translation>
+    </message>
+    <message>
+        <source>Usual harvest week, calendar of %1</source>
+        <translation>Übliche Erntewoche, Kalender %1</translation>
     </message>
 </context>
 <context>
@@ -1397,8 +2776,115 @@ Etikettenbogen:
         <translation>Andere Merkmale</translation>
     </message>
     <message>
-        <source>Filled: fair score. Open: not fair or unclear. Circle: tasted blind. Diamond: sighted. Square: not known. ▲ ▼: the mean differs from that of the first column by more than two standard errors of the difference (three values or more on both sides), as eaten, not yet adjusted for taster and condition. ± is one standard error.</source>
-        <translation>Gefüllt: faire Wertung. Offen: nicht fair oder unklar. Kreis: blind verkostet. Raute: offen verkostet. Quadrat: nicht bekannt. ▲ ▼: Das Mittel weicht von dem der ersten Spalte um mehr als zwei Standardfehler der Differenz ab (mindestens drei Werte auf beiden Seiten), so wie gegessen, noch nicht um Verkoster und Zustand bereinigt. ± ist ein Standardfehler.</translation>
+        <source>still green on %1</source>
+        <translation>am %1 noch grün</translation>
+    </message>
+    <message>
+        <source>not seen ripe</source>
+        <translation>nicht reif gesehen</translation>
+    </message>
+    <message>
+        <source>ripe from %1, over by %2</source>
+        <translation>reif ab %1, überreif am %2</translation>
+    </message>
+    <message>
+        <source>ripe from %1 to %2, its end not seen</source>
+        <translation>reif %1 bis %2, Ende nicht gesehen</translation>
+    </message>
+    <message>
+        <source>ripe on %1, its end not seen</source>
+        <translation>reif am %1, Ende nicht gesehen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>crop year, what was seen</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>stays good %1 off the tree (n = %2)</source>
+        <translation>bleibt vom Baum %1 gut (n = %2)</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <comment>days</comment>
+        <translation>d</translation>
+    </message>
+    <message numerus="yes">
+        <source>up to %n day(s)</source>
+        <translation>
+            <numerusform>bis %n Tag</numerusform>
+            <numerusform>bis %n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>kept more than %1 days: %2 (%3, %4)</source>
+        <translation>länger als %1 Tage gelagert: %2 (%3, %4)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n score(s)</source>
+        <translation>
+            <numerusform>%n Note</numerusform>
+            <numerusform>%n Noten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not yet tasted after more than %1 days off the tree</source>
+        <translation>noch nie nach mehr als %1 Tagen vom Baum verkostet</translation>
+    </message>
+    <message>
+        <source>▲ ▼: the mean differs from that of the first column by more than two standard errors of the difference (three values or more on both sides), as eaten, not yet adjusted for taster and condition. ± is one standard error. Usual is the median of the crop years; its days and weeks are those of this year&apos;s calendar.</source>
+        <translation>▲ ▼: Der Mittelwert weicht um mehr als zwei Standardfehler der Differenz von dem der ersten Spalte ab (auf beiden Seiten drei Werte oder mehr), wie gegessen, noch nicht um Verkoster und Bedingung bereinigt. ± ist ein Standardfehler. Üblich ist der Median der Erntejahre; seine Tage und Wochen sind die des Kalenders dieses Jahres.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::CompareCells</name>
+    <message>
+        <source>%1 d</source>
+        <comment>days</comment>
+        <translation>%1 d</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::CompareLegend</name>
+    <message>
+        <source>What the marks mean</source>
+        <translation>Was die Zeichen bedeuten</translation>
+    </message>
+    <message>
+        <source>ripe in one crop year, the oldest on top</source>
+        <translation>reif in einem Erntejahr, das älteste oben</translation>
+    </message>
+    <message>
+        <source>its end not seen</source>
+        <translation>Ende nicht gesehen</translation>
+    </message>
+    <message>
+        <source>usual window</source>
+        <translation>übliches Fenster</translation>
+    </message>
+    <message>
+        <source>fair score, tasted blind</source>
+        <translation>faire Note, blind verkostet</translation>
+    </message>
+    <message>
+        <source>sighted</source>
+        <translation>offen verkostet</translation>
+    </message>
+    <message>
+        <source>not known which</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>open: not fair, or unclear</source>
+        <translation>hohl: nicht fair oder unklar</translation>
+    </message>
+    <message>
+        <source>mean of the fair scores ± standard error</source>
+        <translation>Mittel der fairen Noten ± Standardfehler</translation>
+    </message>
+    <message>
+        <source>mean of a trait, from its lowest to its highest value</source>
+        <translation>Mittel eines Merkmals, vom kleinsten zum größten Wert</translation>
     </message>
 </context>
 <context>
@@ -1423,10 +2909,6 @@ Etikettenbogen:
         <translation>Abstammung</translation>
     </message>
     <message>
-        <source>harvest window</source>
-        <translation>Erntefenster</translation>
-    </message>
-    <message>
         <source>rests on</source>
         <translation>beruht auf</translation>
     </message>
@@ -1437,6 +2919,14 @@ Etikettenbogen:
     <message>
         <source>liking as eaten, 1 to 9</source>
         <translation>Gefallen, 1 bis 9</translation>
+    </message>
+    <message>
+        <source>harvest window, ISO weeks of %1</source>
+        <translation>Erntefenster, Kalenderwochen %1</translation>
+    </message>
+    <message>
+        <source>keeping: liking by days off the tree</source>
+        <translation>Haltbarkeit: Gefallen nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>
@@ -1454,8 +2944,8 @@ Etikettenbogen:
         <translation>Buch ohne Titel</translation>
     </message>
     <message>
-        <source>▲ ▼: the mean differs from that of the first tree by more than two standard errors of the difference (three values or more on both sides), as eaten, not yet adjusted for taster and condition. ± is one standard error.</source>
-        <translation>▲ ▼: Das Mittel weicht von dem des ersten Baumes um mehr als zwei Standardfehler der Differenz ab (mindestens drei Werte auf beiden Seiten), so wie gegessen, noch nicht um Verkoster und Zustand bereinigt. ± ist ein Standardfehler.</translation>
+        <source>Window: a line is one crop year, the oldest on top, broken when its end was not seen; the bar is the usual window. Scores: filled fair, open not fair or unclear; round blind, on its corner sighted, square not known; below them the mean of the fair scores with its standard error. Traits: the mean, from its lowest to its highest value.</source>
+        <translation>Fenster: Eine Linie ist ein Erntejahr, das älteste oben, gebrochen, wenn sein Ende nicht gesehen wurde; der Balken ist das übliche Fenster. Noten: gefüllt fair, hohl nicht fair oder unklar; rund blind, auf der Spitze offen verkostet, Quadrat nicht bekannt; darunter das Mittel der fairen Noten mit seinem Standardfehler. Merkmale: das Mittel, vom kleinsten zum größten Wert.</translation>
     </message>
 </context>
 <context>
@@ -1477,20 +2967,12 @@ Etikettenbogen:
         <translation>Strg+P</translation>
     </message>
     <message>
-        <source>Add a benchmark of its weeks</source>
-        <translation>Vergleichssorte derselben Wochen dazulegen</translation>
-    </message>
-    <message>
         <source>&amp;Back to the table</source>
         <translation>&amp;Zurück zur Tabelle</translation>
     </message>
     <message>
         <source>Esc</source>
         <translation>Esc</translation>
-    </message>
-    <message>
-        <source>%1 beside the benchmarks nearest to its weeks. C on a tree lays it beside; Delete takes a column out.</source>
-        <translation>%1 neben den Vergleichssorten, die in den Wochen am nächsten liegen. C auf einem Baum legt ihn dazu; Entf nimmt eine Spalte heraus.</translation>
     </message>
     <message numerus="yes">
         <source>%n tree(s) laid side by side. C on a tree adds it; Delete takes a column out; Ctrl with an arrow moves it; Enter goes to the tree.</source>
@@ -1502,17 +2984,6 @@ Etikettenbogen:
     <message>
         <source>weeks not known</source>
         <translation>Wochen unbekannt</translation>
-    </message>
-    <message>
-        <source>same week</source>
-        <translation>dieselbe Woche</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n week(s) apart</source>
-        <translation>
-            <numerusform>%n Woche entfernt</numerusform>
-            <numerusform>%n Wochen entfernt</numerusform>
-        </translation>
     </message>
     <message>
         <source>+ %1 · %2</source>
@@ -1527,6 +2998,48 @@ Etikettenbogen:
         <source>Comparison %1</source>
         <translation>Vergleich %1</translation>
     </message>
+    <message>
+        <source>%1 beside the benchmarks that ripen within two weeks of it.</source>
+        <translation>%1 neben den Vergleichssorten, die höchstens zwei Wochen früher oder später reifen.</translation>
+    </message>
+    <message>
+        <source>%1 alone: the book has no benchmark of its species.</source>
+        <translation>%1 allein: Das Buch hat keine Vergleichssorte dieser Art.</translation>
+    </message>
+    <message>
+        <source>%1: no benchmark is known to ripen within two weeks of it; others stand beside.</source>
+        <translation>%1: Von keiner Vergleichssorte ist bekannt, dass sie im Abstand von zwei Wochen reift; andere stehen daneben.</translation>
+    </message>
+    <message>
+        <source>C on a tree lays it beside; Delete takes a column out.</source>
+        <translation>C legt einen Baum daneben; Entf nimmt eine Spalte heraus.</translation>
+    </message>
+    <message>
+        <source>Ripe within two weeks of %1:</source>
+        <translation>Reif im Abstand von zwei Wochen zu %1:</translation>
+    </message>
+    <message>
+        <source>Further off:</source>
+        <translation>Weiter entfernt:</translation>
+    </message>
+    <message>
+        <source>same day</source>
+        <translation>am selben Tag</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) later</source>
+        <translation>
+            <numerusform>%n Tag später</numerusform>
+            <numerusform>%n Tage später</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) earlier</source>
+        <translation>
+            <numerusform>%n Tag früher</numerusform>
+            <numerusform>%n Tage früher</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::CompareTable</name>
@@ -1537,6 +3050,182 @@ Etikettenbogen:
     <message>
         <source>Trees: drag to reorder</source>
         <translation>Bäume: zum Umordnen ziehen</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ConditionFields</name>
+    <message>
+        <source>on the counter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) on the counter</source>
+        <translation type="unfinished">
+            <numerusform>%n Tag auf dem Tisch</numerusform>
+            <numerusform>%n Tage auf dem Tisch</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>in the fridge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the fridge</source>
+        <translation type="unfinished">
+            <numerusform>%n Tag im Kühlschrank</numerusform>
+            <numerusform>%n Tage im Kühlschrank</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>in the cellar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the cellar</source>
+        <translation type="unfinished">
+            <numerusform>%n Tag im Keller</numerusform>
+            <numerusform>%n Tage im Keller</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <comment>between two places fruit was kept</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it left the tree</source>
+        <translation type="unfinished">Wie es vom Baum kam</translation>
+    </message>
+    <message>
+        <source>Sound or hurt</source>
+        <translation type="unfinished">Heil oder verletzt</translation>
+    </message>
+    <message>
+        <source>Ripeness as eaten</source>
+        <translation type="unfinished">Reife beim Essen</translation>
+    </message>
+    <message>
+        <source>Where it was kept</source>
+        <translation type="unfinished">Wo es lag</translation>
+    </message>
+    <message>
+        <source>Bag it grew in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days off the tree</source>
+        <translation type="unfinished">Tage seit der Ernte</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <translation type="unfinished"> Tage</translation>
+    </message>
+    <message>
+        <source>Places one after another, with the days in each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>f5 c2: fridge 5 days, then counter 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left the tree</source>
+        <translation type="unfinished">Vom Baum</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation type="unfinished">Beim Essen</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation type="unfinished">Lager</translation>
+    </message>
+    <message>
+        <source>early</source>
+        <comment>picked</comment>
+        <translation type="unfinished">zu früh</translation>
+    </message>
+    <message>
+        <source>shaken</source>
+        <translation type="unfinished">geschüttelt</translation>
+    </message>
+    <message>
+        <source>dropped today</source>
+        <translation type="unfinished">heute gefallen</translation>
+    </message>
+    <message>
+        <source>on the ground</source>
+        <translation type="unfinished">am Boden</translation>
+    </message>
+    <message>
+        <source>insect</source>
+        <translation type="unfinished">Insekt</translation>
+    </message>
+    <message>
+        <source>rot</source>
+        <translation type="unfinished">faul</translation>
+    </message>
+    <message>
+        <source>one after another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <comment>bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>organza</source>
+        <comment>bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <comment>bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rotten fruit can hold a poison that cutting out does not remove: do not eat it.</source>
+        <translation type="unfinished">Faules Obst kann ein Gift enthalten, das durch Ausschneiden nicht verschwindet: nicht essen.</translation>
+    </message>
+    <message>
+        <source>Fruit from the ground can carry germs of animal droppings: wash it, cut it, and leave it be if you are pregnant, ill, very young or old. Never juice it raw.</source>
+        <translation type="unfinished">Obst vom Boden kann Keime aus Tierkot tragen: waschen, aufschneiden, und liegen lassen, wer schwanger, krank, sehr jung oder alt ist. Nie roh entsaften.</translation>
+    </message>
+    <message>
+        <source>Hurt fruit: cut well around the damage, and spit it out if it tastes musty.</source>
+        <translation type="unfinished">Verletztes Obst: großzügig ausschneiden, und ausspucken, was muffig schmeckt.</translation>
+    </message>
+    <message>
+        <source>The places are missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type them one after another, as f5 c2 for five days in the fridge, then two on the counter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>c counter, f fridge, l cellar, each with its days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ConditionForm</name>
+    <message>
+        <source>Condition of the fruit of %1 tasted on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose what is to be put right, or go back with Esc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Condition put right. As a test: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1673,14 +3362,6 @@ Etikettenbogen:
         <translation>Wie viele davon leben, ist unbekannt und als alle gezählt.</translation>
     </message>
     <message>
-        <source>exact test, as few are expected</source>
-        <translation>exakter Test, da wenige erwartet werden</translation>
-    </message>
-    <message>
-        <source>chi-square %1, 1 degree of freedom</source>
-        <translation>Chi-Quadrat %1, 1 Freiheitsgrad</translation>
-    </message>
-    <message>
         <source>This hardly fits %1.</source>
         <translation>Das passt kaum zu %1.</translation>
     </message>
@@ -1691,6 +3372,14 @@ Etikettenbogen:
     <message>
         <source>Expected %1. %2: %3. %4</source>
         <translation>Erwartet %1. %2: %3. %4</translation>
+    </message>
+    <message>
+        <source>Exact test, as few are expected</source>
+        <translation>Exakter Test, da wenige erwartet werden</translation>
+    </message>
+    <message>
+        <source>Chi-square %1, 1 degree of freedom</source>
+        <translation>Chi-Quadrat %1, 1 Freiheitsgrad</translation>
     </message>
 </context>
 <context>
@@ -2023,6 +3712,61 @@ Etikettenbogen:
     </message>
 </context>
 <context>
+    <name>pipwright::ui::FruitWords</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 (mean of %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not corrected to 20 °C: the table goes from 10 to 30 °C and up to 30 °Brix.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 °Brix at 20 °C (%2; table of 1936)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; above 21 °C its rows are not proofread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar to acid %1, from %2 and %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Streif index %1 by kgf, %2 by N (do not mix the two); from %3, %4 and starch %5 of 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>probe: 11 mm or 8 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ATC, or without it the juice&apos;s temperature, as 17 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where it was kept: counter, fridge, cellar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Iodine is poisonous: nobody eats what it touched, no animal gets it, and it does not go on the compost. Keep the bottle dark, marked and away from children and pets. Povidone-iodine does not show starch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alkali burns: goggles and gloves, never a pipette by mouth, bottles marked. Nobody tastes juice that was titrated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No Streif index: it needs firmness of the 11 mm probe, named as the instrument.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::GraftOrderModel</name>
     <message>
         <source>not known</source>
@@ -2278,6 +4022,18 @@ Etikettenbogen:
         <source>%1  %2: %3</source>
         <translation>%1  %2: %3</translation>
     </message>
+    <message>
+        <source>Wishes and orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frame trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limbs, lowest first</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::HelpWindow</name>
@@ -2296,6 +4052,22 @@ Etikettenbogen:
     <message>
         <source>keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Pages of the help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation type="unfinished">Tasten</translation>
+    </message>
+    <message>
+        <source>About, and cautions</source>
+        <translation type="unfinished">Über Pipwright, und Warnhinweise</translation>
     </message>
 </context>
 <context>
@@ -2727,12 +4499,12 @@ Etikettenbogen:
         <translation>Datum</translation>
     </message>
     <message>
-        <source>22 Aug, week 34, late August …</source>
-        <translation>22.8., Woche 34, Ende August …</translation>
-    </message>
-    <message>
         <source>No date. Up for today.</source>
         <translation>Kein Datum. Pfeil nach oben: heute.</translation>
+    </message>
+    <message>
+        <source>22 Aug, last Tuesday, late August …</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2833,6 +4605,14 @@ Etikettenbogen:
         <source>Labels</source>
         <translation>Etiketten</translation>
     </message>
+    <message>
+        <source>These labels are cut already. Cut marks are for plain sheets that are cut up by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thin marks at the corners, to cut along.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::LifeDrawing</name>
@@ -2850,14 +4630,61 @@ Etikettenbogen:
     </message>
 </context>
 <context>
-    <name>pipwright::ui::LifeLine</name>
+    <name>pipwright::ui::LifeLegend</name>
     <message>
-        <source>Dot: fair tasting, by its liking. Diamond: not fair. Ring: unclear. Bar: seen ripe, dotted where an end was not seen. Flag: decision. Fork: graft. Flower: bloom. Triangle: drops. Square: disease.</source>
-        <translation>Punkt: faire Verkostung, nach Gefallen. Raute: nicht fair. Ring: unklar. Balken: reif gesehen, gepunktet, wo ein Ende nicht gesehen wurde. Fahne: Entscheidung. Gabel: Veredelung. Blume: Blüte. Dreieck: Fallobst. Quadrat: Krankheit.</translation>
+        <source>fair tasting</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bloom, walk marks, tastings and decisions will draw its years here.</source>
-        <translation>Blüte, Reifezeichen, Verkostungen und Entscheidungen zeichnen hier seine Jahre.</translation>
+        <source>not a fair one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fair or not is unclear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation type="unfinished">Entscheidung</translation>
+    </message>
+    <message>
+        <source>graft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">Notiz</translation>
+    </message>
+    <message>
+        <source>bloom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drops</source>
+        <translation type="unfinished">Fallobst</translation>
+    </message>
+    <message>
+        <source>disease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the marks mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen ripe; dotted where an end was not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::LifeLine</name>
+    <message>
+        <source>Point at a mark, or go along with the arrow keys, to read it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bloom, walk marks, tastings, notes and decisions will draw its years here.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2924,6 +4751,10 @@ Etikettenbogen:
     <message>
         <source>its end was not seen</source>
         <translation>das Ende wurde nicht gesehen</translation>
+    </message>
+    <message>
+        <source>%1: noted: %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3041,16 +4872,29 @@ Etikettenbogen:
         <translation>Dunkel</translation>
     </message>
     <message>
-        <source>The language changes when Pipwright is opened the next time.</source>
-        <translation>Die Sprache wechselt, wenn Pipwright das nächste Mal geöffnet wird.</translation>
-    </message>
-    <message>
         <source>Metric: m, mm, g, °C</source>
         <translation>Metrisch: m, mm, g, °C</translation>
     </message>
     <message>
         <source>US: ft, in, oz, °F</source>
         <translation>US: ft, in, oz, °F</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is set, and to what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
     </message>
 </context>
 <context>
@@ -3133,6 +4977,42 @@ Etikettenbogen:
             <numerusform>%n Stufe</numerusform>
             <numerusform>%n Stufen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
+        <source>Another trait with bounds</source>
+        <translation>Ein weiteres Merkmal mit Grenzen</translation>
+    </message>
+    <message>
+        <source>Keep this bound and choose another trait</source>
+        <translation>Diese Grenze behalten und ein weiteres Merkmal wählen</translation>
+    </message>
+    <message>
+        <source>Further bounds</source>
+        <translation>Weitere Grenzen</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 from %2 on</source>
+        <translation>%1 ab %2</translation>
+    </message>
+    <message>
+        <source>%1 up to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Take this bound away</source>
+        <translation>Diese Grenze wegnehmen</translation>
+    </message>
+    <message>
+        <source>Take away: %1</source>
+        <translation>Wegnehmen: %1</translation>
     </message>
 </context>
 <context>
@@ -3495,6 +5375,10 @@ Etikettenbogen:
         <source>Type its name, then Enter.</source>
         <translation>Seinen Namen eingeben, dann die Eingabetaste.</translation>
     </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::OrchardScene</name>
@@ -3505,10 +5389,6 @@ Etikettenbogen:
     <message>
         <source>fair lots</source>
         <translation>faire Proben</translation>
-    </message>
-    <message>
-        <source>harvest week (ISO)</source>
-        <translation>Erntewoche (ISO)</translation>
     </message>
     <message>
         <source>first fruit (crop year)</source>
@@ -3554,6 +5434,11 @@ Etikettenbogen:
     <message>
         <source>last visited</source>
         <translation>zuletzt besucht</translation>
+    </message>
+    <message>
+        <source>usual harvest week (ISO, %1)</source>
+        <comment>year of the calendar</comment>
+        <translation>übliche Erntewoche (KW %1)</translation>
     </message>
 </context>
 <context>
@@ -3970,6 +5855,10 @@ Etikettenbogen:
         <source>no tree of the book: kept in your words</source>
         <translation>kein Baum des Buches: bleibt in diesen Worten</translation>
     </message>
+    <message>
+        <source>%1 has no graft wish: G makes one, or choose another wish above.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::OutlookPanel</name>
@@ -4190,6 +6079,10 @@ Etikettenbogen:
         <source>%1 %</source>
         <translation>%1 %</translation>
     </message>
+    <message>
+        <source>Page width</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::PrintButtons</name>
@@ -4269,24 +6162,24 @@ Etikettenbogen:
         <translation>Ob die Zählung passt</translation>
     </message>
     <message>
-        <source>Genes one parent carries once (1 in 2)</source>
-        <translation>Gene, ein Elter trägt sie einmal (1 von 2)</translation>
-    </message>
-    <message>
-        <source>Both once, one copy enough (3 in 4)</source>
-        <translation>Beide einmal, eine Kopie genügt (3 von 4)</translation>
-    </message>
-    <message>
-        <source>Both once, two copies needed (1 in 4)</source>
-        <translation>Beide einmal, zwei Kopien nötig (1 von 4)</translation>
-    </message>
-    <message>
         <source>Seen with it all</source>
         <translation>Gezählt mit allem</translation>
     </message>
     <message>
         <source>without</source>
         <translation>ohne</translation>
+    </message>
+    <message>
+        <source>Genes of one parent (1 in 2)</source>
+        <translation>Gene eines Elters (1 von 2)</translation>
+    </message>
+    <message>
+        <source>Of both, one copy (3 in 4)</source>
+        <translation>Beider, eine Kopie (3 von 4)</translation>
+    </message>
+    <message>
+        <source>Of both, two copies (1 in 4)</source>
+        <translation>Beider, zwei Kopien (1 von 4)</translation>
     </message>
 </context>
 <context>
@@ -4306,6 +6199,14 @@ Etikettenbogen:
     <message>
         <source>Show all %1</source>
         <translation>Alle %1 zeigen</translation>
+    </message>
+    <message>
+        <source>Put the condition right (F2), void (Delete)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the condition of the fruit right …</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4376,6 +6277,10 @@ Etikettenbogen:
     <message>
         <source>%1 of %2 trees shown</source>
         <translation>%1 von %2 Bäumen gezeigt</translation>
+    </message>
+    <message>
+        <source>%1 is no command here. To find a code that begins with a letter, press / or Ctrl+K first.</source>
+        <translation>%1 ist hier kein Befehl. Um einen Code zu finden, der mit einem Buchstaben beginnt, zuerst / oder Strg+K drücken.</translation>
     </message>
 </context>
 <context>
@@ -5035,10 +6940,6 @@ Etikettenbogen:
         <translation>Nur Verkostungen mit diesem Baum oder Titel</translation>
     </message>
     <message>
-        <source>only with a tree or title, then Enter</source>
-        <translation>nur mit Baum oder Titel, dann Eingabe</translation>
-    </message>
-    <message>
         <source>Sittings</source>
         <translation>Verkostungen</translation>
     </message>
@@ -5075,6 +6976,14 @@ Etikettenbogen:
             <numerusform>%n Verkostung, neueste zuerst.</numerusform>
             <numerusform>%n Verkostungen, neueste zuerst.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>only with this tree or title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for these sittings …</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5147,13 +7056,6 @@ Etikettenbogen:
     <message>
         <source>, %1 from the zero stake</source>
         <translation>, %1 vom Nullpfahl</translation>
-    </message>
-    <message numerus="yes">
-        <source>; %n plants stand there</source>
-        <translation>
-            <numerusform>; %n Pflanze steht dort</numerusform>
-            <numerusform>; %n Pflanzen stehen dort</numerusform>
-        </translation>
     </message>
     <message>
         <source>bearing %1° (%2)</source>
@@ -5298,13 +7200,21 @@ Etikettenbogen:
         <source>label code %1</source>
         <translation>Etikettencode %1</translation>
     </message>
+    <message>
+        <source>At the same place also grows:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a plant nobody has identified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to %1, which grows at the same place</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::TreeJournal</name>
-    <message>
-        <source>d MMM yyyy, HH:mm</source>
-        <translation>d. MMM yyyy, HH:mm</translation>
-    </message>
     <message>
         <source>Undone: %1</source>
         <translation>Rückgängig: %1</translation>
@@ -5439,6 +7349,10 @@ Etikettenbogen:
         <source>none yet</source>
         <translation>noch keine</translation>
     </message>
+    <message>
+        <source>F2 on a tasting: put its condition right</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::TreeWords</name>
@@ -5511,6 +7425,10 @@ Etikettenbogen:
     <message>
         <source>%1: %2 alive %3</source>
         <translation>%1: %2 leben %3</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5681,10 +7599,6 @@ Etikettenbogen:
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
-    <message>
-        <source>Find a tree, row/place, family, word or command (Ctrl+K)</source>
-        <translation>Baum, Reihe/Platz, Familie, Wort oder Befehl suchen (Strg+K)</translation>
-    </message>
     <message numerus="yes">
         <source>%n genotype(s) laid side by side.</source>
         <translation>
@@ -5702,6 +7616,10 @@ Etikettenbogen:
             <numerusform>%n Baum gewählt</numerusform>
             <numerusform>%n Bäume gewählt</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Find a tree, row/place, family, word or command (Ctrl+K or /)</source>
+        <translation>Baum, Reihe/Platz, Familie, Wort oder Befehl finden (Strg+K oder /)</translation>
     </message>
 </context>
 </TS>

@@ -89,6 +89,20 @@
             <numerusform>%n sittings</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>up to %n day(s)</source>
+        <translation>
+            <numerusform>up to %n day</numerusform>
+            <numerusform>up to %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n score(s)</source>
+        <translation>
+            <numerusform>%n score</numerusform>
+            <numerusform>%n scores</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::CompareModel</name>
@@ -110,10 +124,41 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n week(s) apart</source>
+        <source>%n day(s) later</source>
         <translation>
-            <numerusform>%n week apart</numerusform>
-            <numerusform>%n weeks apart</numerusform>
+            <numerusform>%n day later</numerusform>
+            <numerusform>%n days later</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) earlier</source>
+        <translation>
+            <numerusform>%n day earlier</numerusform>
+            <numerusform>%n days earlier</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ConditionFields</name>
+    <message numerus="yes">
+        <source>%n day(s) on the counter</source>
+        <translation>
+            <numerusform>%n day on the counter</numerusform>
+            <numerusform>%n days on the counter</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the fridge</source>
+        <translation>
+            <numerusform>%n day in the fridge</numerusform>
+            <numerusform>%n days in the fridge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the cellar</source>
+        <translation>
+            <numerusform>%n day in the cellar</numerusform>
+            <numerusform>%n days in the cellar</numerusform>
         </translation>
     </message>
 </context>
@@ -408,13 +453,6 @@
 </context>
 <context>
     <name>pipwright::ui::TreeHead</name>
-    <message numerus="yes">
-        <source>; %n plants stand there</source>
-        <translation>
-            <numerusform>; %n plant stands there</numerusform>
-            <numerusform>; %n plants stand there</numerusform>
-        </translation>
-    </message>
     <message numerus="yes">
         <source>%n other plant(s) of it:</source>
         <translation>
