@@ -284,6 +284,21 @@ class VarianceSearch {
         return parameter.term < 0 || m_records.families[at(parameter.term)].width == 1;
     }
 
+    /// The solution of a system with an information matrix, scaled to a diagonal of 1.
+    static Vector solved(Matrix information, const Vector& right) {
+        const Vector scale = information.diagonal().cwiseMax(1e-12).cwiseSqrt();
+        const Vector inverse = scale.cwiseInverse();
+        information = (inverse.asDiagonal() * information * inverse.asDiagonal()).eval();
+        information.diagonal().array() += 1e-10;
+        return information.ldlt().solve(right.cwiseQuotient(scale)).cwiseQuotient(scale);
+    }
+
+    /// What a step without limits would gain. The limited one can promise less than nothing where
+    /// an axis that shrinks takes its covariances along, and that is no end of the search.
+    [[nodiscard]] double promise() const {
+        return -0.5 * m_gradient.dot(solved(dampedInformation(0), -m_gradient));
+    }
+
     /// The step that information and gradient ask for, variances held to their limits and the
     /// others set right for that.
     [[nodiscard]] Vector limitedStep(double damping) const {
@@ -299,13 +314,7 @@ class VarianceSearch {
                 }
             }
             const Vector rest = -(m_gradient + information * maskedStep(step, held));
-            Matrix part = information(open, open);
-            const Vector scale = part.diagonal().cwiseMax(1e-12).cwiseSqrt();
-            part = (scale.cwiseInverse().asDiagonal() * part * scale.cwiseInverse().asDiagonal())
-                       .eval();
-            part.diagonal().array() += 1e-10;
-            const Vector solved = part.ldlt().solve(rest(open).cwiseQuotient(scale));
-            const Vector wanted = solved.cwiseQuotient(scale);
+            const Vector wanted = solved(information(open, open), rest(open));
             bool within = true;
             for (std::size_t k = 0; k < open.size(); ++k) {
                 const auto place = static_cast<Eigen::Index>(k);
@@ -435,7 +444,7 @@ class VarianceSearch {
         const VarianceState from = m_likelihood.state();
         const double before = m_objective;
         Vector step = limitedStep(0);
-        const double promised = -(m_gradient.dot(step) + 0.5 * step.dot(m_information * step));
+        const double promised = promise();
         if (promised < m_control.tolerance) {
             end.converged = true;
             return false;
