@@ -36,13 +36,20 @@ MainWindow::MainWindow(BookDoors& doors, std::optional<Date> fixedToday)
     m_askers.folder = [this](const QString& title) {
         return QFileDialog::getExistingDirectory(this, title);
     };
+    constexpr int kTitleBar = 36; // the desktop's own, which no widget knows before it is shown
+    const QRect room = screen()->availableGeometry();
+    resize(std::min(1366, room.width()), std::min(768, room.height() - kTitleBar));
     build();
+    makeMenus();
+    restoreGeometry(m_settings.geometry());
+    m_start->setRecent(m_settings.recentBooks());
+}
+
+void MainWindow::makeMenus() {
     m_actions = std::make_unique<ActionTable>(*this, handlers());
     m_actions->action(QStringLiteral("motion"))->setCheckable(true);
     m_actions->action(QStringLiteral("motion"))->setChecked(m_settings.motion());
     updateActions();
-    restoreGeometry(m_settings.geometry());
-    m_start->setRecent(m_settings.recentBooks());
 }
 
 MainWindow::~MainWindow() {
@@ -53,9 +60,6 @@ MainWindow::~MainWindow() {
 
 void MainWindow::build() {
     setWindowTitle(tr("Pipwright"));
-    constexpr int kTitleBar = 36; // the desktop's own, which no widget knows before it is shown
-    const QRect room = screen()->availableGeometry();
-    resize(std::min(1366, room.width()), std::min(768, room.height() - kTitleBar));
     m_start = new StartPage;
     m_notice = new NoticeBar;
     m_notice->hide();
@@ -174,6 +178,7 @@ void MainWindow::updateActions() {
     };
     step("undo", tr("Undo"), open != nullptr ? open->undoSentence() : std::nullopt);
     step("redo", tr("Redo"), open != nullptr ? open->redoSentence() : std::nullopt);
+    nameChoices();
 }
 
 void MainWindow::run(const QString& id) {

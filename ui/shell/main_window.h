@@ -74,6 +74,11 @@ class MainWindow : public QMainWindow {
     void askToday();
     void chooseFromMenu(const QString& id);
     void choosePerson();
+    void makeMenus();
+    /// What is chosen stands beside its menu entry: "Theme: Light".
+    void nameChoices();
+    /// Speaks another language at once: menus, start page and the open book are made anew.
+    void speak(Language language);
     void chooseTheme();
     void chooseLanguage();
     void chooseUnits();

@@ -2,6 +2,7 @@
 #include "ui/import/import_window.h"
 #include "ui/rows/rows_place.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/start_page.h"
 #include "ui/shell/today_popup.h"
 #include "ui/shell/workbench.h"
 #include "ui/tree/tree_sheet.h"
@@ -9,11 +10,18 @@
 #include "ui/widgets/status_line.h"
 
 #include <QApplication>
+#include <QCoreApplication>
 #include <QFileInfo>
 #include <QMenu>
+#include <QMenuBar>
 #include <QMetaObject>
 #include <QThreadPool>
+#include <QTimer>
 #include <QToolButton>
+
+#include <algorithm>
+#include <utility>
+#include <vector>
 
 namespace pipwright::ui {
 
@@ -229,56 +237,113 @@ void MainWindow::choosePerson() {
     popUp(menu);
 }
 
+namespace {
+
+struct Choices {
+    Q_DECLARE_TR_FUNCTIONS(pipwright::ui::MainWindow)
+};
+
+template <typename Choice>
+using Offered = std::vector<std::pair<Choice, QString>>;
+
+Offered<ThemeChoice> offeredThemes() {
+    return {{ThemeChoice::system, Choices::tr("As the desktop")},
+            {ThemeChoice::light, Choices::tr("Light")},
+            {ThemeChoice::dark, Choices::tr("Dark")}};
+}
+
+Offered<Language> offeredLanguages() {
+    return {{Language::system, Choices::tr("As the desktop")},
+            {Language::english, QStringLiteral("English")},
+            {Language::german, QStringLiteral("Deutsch")}};
+}
+
+Offered<UnitChoice> offeredUnits() {
+    return {{UnitChoice::metric, Choices::tr("Metric: m, mm, g, °C")},
+            {UnitChoice::us, Choices::tr("US: ft, in, oz, °F")}};
+}
+
+template <typename Choice>
+QString nameOf(const Offered<Choice>& offered, Choice chosen) {
+    const auto found = std::find_if(offered.begin(), offered.end(),
+                                    [chosen](const auto& one) { return one.first == chosen; });
+    return found == offered.end() ? QString() : found->second;
+}
+
+/// Fills a menu of which one entry is chosen.
+template <typename Choice, typename Take>
+void offer(QMenu& menu, const Offered<Choice>& offered, Choice chosen, Take take) {
+    for (const auto& [choice, words] : offered) {
+        QAction* one = menu.addAction(words);
+        one->setCheckable(true);
+        one->setChecked(choice == chosen);
+        QObject::connect(one, &QAction::triggered, &menu,
+                         [take, choice = choice] { take(choice); });
+    }
+}
+
+} // namespace
+
+void MainWindow::nameChoices() {
+    const auto name = [this](const char* id, const QString& title, const QString& chosen) {
+        m_actions->action(QString::fromLatin1(id))
+            ->setText(tr("%1: %2", "what is set, and to what").arg(title, chosen));
+    };
+    name("theme", tr("Theme"), nameOf(offeredThemes(), m_settings.theme()));
+    name("language", tr("Language"), nameOf(offeredLanguages(), m_settings.language()));
+    name("units", tr("Units"), nameOf(offeredUnits(), m_settings.units()));
+}
+
 void MainWindow::chooseTheme() {
     QMenu menu(this);
-    const auto add = [&](const QString& word, ThemeChoice choice) {
-        QAction* one = menu.addAction(word);
-        one->setCheckable(true);
-        one->setChecked(m_settings.theme() == choice);
-        connect(one, &QAction::triggered, this, [this, choice] {
-            m_settings.setTheme(choice);
-            applyTheme(*qApp, choice);
-        });
-    };
-    add(tr("As the desktop"), ThemeChoice::system);
-    add(tr("Light"), ThemeChoice::light);
-    add(tr("Dark"), ThemeChoice::dark);
+    offer(menu, offeredThemes(), m_settings.theme(), [this](ThemeChoice choice) {
+        m_settings.setTheme(choice);
+        applyTheme(*qApp, choice);
+        nameChoices();
+    });
     popUp(menu);
 }
 
 void MainWindow::chooseLanguage() {
     QMenu menu(this);
-    const auto add = [&](const QString& word, Language language) {
-        QAction* one = menu.addAction(word);
-        one->setCheckable(true);
-        one->setChecked(m_settings.language() == language);
-        connect(one, &QAction::triggered, this, [this, language] {
-            m_settings.setLanguage(language);
-            m_notice->say(NoticeBar::Kind::word,
-                          tr("The language changes when Pipwright is opened the next time."));
-        });
-    };
-    add(tr("As the desktop"), Language::system);
-    add(QStringLiteral("English"), Language::english);
-    add(QStringLiteral("Deutsch"), Language::german);
+    offer(menu, offeredLanguages(), m_settings.language(), [this](Language choice) {
+        m_settings.setLanguage(choice);
+        // The menu that was chosen from is made anew too: first let it close.
+        QTimer::singleShot(0, this, [this, choice] { speak(choice); });
+    });
     popUp(menu);
+}
+
+void MainWindow::speak(Language language) {
+    applyLanguage(*qApp, language);
+    const OpenBook* open = book();
+    const QString path = open != nullptr ? open->path() : QString();
+    const auto day =
+        open != nullptr && open->todayIsFixed() ? std::optional(open->today()) : std::nullopt;
+    const QByteArray place = saveGeometry();
+    closeBook();
+    m_actions.reset();
+    menuBar()->clear();
+    qDeleteAll(findChildren<QAction*>(QString(), Qt::FindDirectChildrenOnly));
+    qDeleteAll(menuBar()->findChildren<QMenu*>(QString(), Qt::FindDirectChildrenOnly));
+    build(); // the old start page goes with its central widget
+    makeMenus();
+    restoreGeometry(place);
+    m_start->setRecent(m_settings.recentBooks());
+    if (!path.isEmpty() && openBook(path) && day) {
+        book()->setToday(day);
+    }
 }
 
 void MainWindow::chooseUnits() {
     QMenu menu(this);
-    const auto add = [&](const QString& word, UnitChoice units) {
-        QAction* one = menu.addAction(word);
-        one->setCheckable(true);
-        one->setChecked(m_settings.units() == units);
-        connect(one, &QAction::triggered, this, [this, units] {
-            m_settings.setUnits(units);
-            if (m_workbench != nullptr) {
-                m_workbench->sheet()->setUnits(units);
-            }
-        });
-    };
-    add(tr("Metric: m, mm, g, °C"), UnitChoice::metric);
-    add(tr("US: ft, in, oz, °F"), UnitChoice::us);
+    offer(menu, offeredUnits(), m_settings.units(), [this](UnitChoice choice) {
+        m_settings.setUnits(choice);
+        if (m_workbench != nullptr) {
+            m_workbench->sheet()->setUnits(choice);
+        }
+        nameChoices();
+    });
     popUp(menu);
 }
 

@@ -12,12 +12,15 @@
 #include "ui/widgets/status_line.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QListWidget>
 #include <QLocale>
+#include <QMenu>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTextBrowser>
 #include <QThreadPool>
+#include <QTimer>
 #include <QToolButton>
 #include <QTreeWidget>
 
@@ -123,6 +126,41 @@ TEST_F(Window, DatesReadAlikeEverywhereAndTheWholeSentenceCanBeRead) {
         EXPECT_TRUE(undo->toolTip().contains(QStringLiteral("Sitting of ") + day));
         EXPECT_TRUE(undo->toolTip().endsWith(QStringLiteral("to another tree")));
     }
+}
+
+TEST_F(Window, ALanguageIsSpokenAtOnce) {
+    open(make("words.orchard"));
+    select("AT17-002");
+    window->workbench()->goTo(QStringLiteral("season"));
+    const auto choose = [this](const QString& words) {
+        QTimer::singleShot(0, window.get(), [words] {
+            auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+            ASSERT_NE(menu, nullptr);
+            for (QAction* one : menu->actions()) {
+                if (one->text() == words) {
+                    menu->setActiveAction(one);
+                    QTest::keyClick(menu, Qt::Key_Return);
+                    return;
+                }
+            }
+            FAIL() << words.toStdString();
+        });
+        window->action(QStringLiteral("language"))->trigger();
+    };
+    choose(QStringLiteral("Deutsch"));
+    const auto speaks = [this](const char* words) {
+        return window->action(QStringLiteral("quit"))->text() == QString::fromUtf8(words);
+    };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return speaks("Beenden"); }));
+    EXPECT_TRUE(
+        window->action(QStringLiteral("language"))->text().endsWith(QStringLiteral(": Deutsch")));
+    // The book is open as it was left, on the day it was.
+    ASSERT_NE(window->workbench(), nullptr);
+    EXPECT_EQ(current(), "AT17-002");
+    EXPECT_EQ(window->workbench()->place(), QStringLiteral("season"));
+    EXPECT_EQ(book().today(), *Date::of(2026, 8, 22));
+    choose(QStringLiteral("English"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return speaks("Quit"); }));
 }
 
 TEST_F(Window, TheHelpBeginsWithWhatToDoFirst) {
