@@ -67,6 +67,7 @@ void OutlookPanel::build() {
     form->setContentsMargins(theme.space, theme.space, theme.space, theme.space);
     form->setHorizontalSpacing(theme.space);
     form->setVerticalSpacing(theme.gap);
+    form->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     auto* parents = new QLabel(tr("&Parents"));
     parents->setBuddy(m_seed);

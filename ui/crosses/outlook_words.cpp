@@ -47,8 +47,9 @@ QString shareText(double share) {
 QString seedlingsText(const SCompatibility& compatibility) {
     QStringList classes;
     for (const SClass& one : compatibility.seedlings) {
-        classes << QStringLiteral("%1 %2").arg(QString::fromStdString(one.genotype.text()),
-                                               shareText(one.share));
+        QString alleles = QString::fromStdString(one.genotype.text());
+        alleles.replace(QLatin1Char(' '), QChar::Nbsp); // the two stay on one line
+        classes << QStringLiteral("%1 %2").arg(alleles, shareText(one.share));
     }
     return classes.isEmpty() ? QString()
                              : Words::tr("Seedlings: %1.").arg(classes.join(QStringLiteral(", ")));
@@ -206,10 +207,11 @@ QString countedText(const SegregationTest& test, const std::vector<SegregationCl
         expected << numberText(count, 1);
     }
     const double p = test.pValue();
-    const QString value = p < 0.001 ? QStringLiteral("p < %1").arg(numberText(0.001, kDecimalsOfP))
-                                    : QStringLiteral("p = %1").arg(numberText(p, kDecimalsOfP));
-    const QString how = test.readExact ? Words::tr("exact test, as few are expected")
-                                       : Words::tr("chi-square %1, 1 degree of freedom")
+    const QString value =
+        p < 0.001 ? QStringLiteral("p\u00A0<\u00A0%1").arg(numberText(0.001, kDecimalsOfP))
+                  : QStringLiteral("p\u00A0=\u00A0%1").arg(numberText(p, kDecimalsOfP));
+    const QString how = test.readExact ? Words::tr("Exact test, as few are expected")
+                                       : Words::tr("Chi-square %1, 1 degree of freedom")
                                              .arg(numberText(test.fit.pearson.statistic, 2));
     const QString verdict =
         p < kDoubtful

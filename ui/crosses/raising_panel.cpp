@@ -21,6 +21,8 @@ QSpinBox* countBox(const QString& name, int least, int most, int value) {
     box->setRange(least, most);
     box->setValue(value);
     box->setAccessibleName(name);
+    box->setToolTip(name);
+    box->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     box->setGroupSeparatorShown(true);
     return box;
 }
@@ -73,9 +75,9 @@ void RaisingPanel::build() {
     form->setHorizontalSpacing(theme.space);
     form->setVerticalSpacing(theme.gap);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    form->addRow(tr("Genes one parent carries once (1 in 2)"), m_oneParentOnce);
-    form->addRow(tr("Both once, one copy enough (3 in 4)"), m_bothOnce);
-    form->addRow(tr("Both once, two copies needed (1 in 4)"), m_bothTwice);
+    form->addRow(tr("Genes of one parent (1 in 2)"), m_oneParentOnce);
+    form->addRow(tr("Of both, one copy (3 in 4)"), m_bothOnce);
+    form->addRow(tr("Of both, two copies (1 in 4)"), m_bothTwice);
     form->addRow(tr("Plants wanted"), beside(m_plants, m_assurance, QString()));
     form->addRow(m_advice);
     form->addRow(tr("Seen with it all"), beside(m_seenWith, m_seenWithout, tr("without")));
