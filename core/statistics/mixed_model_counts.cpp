@@ -82,6 +82,10 @@ PairCounts countPair(const ModelRecords& records, const DesignFamily& first,
     const std::size_t size = at(first.width) * at(second.width);
     const bool grouped = records.groupCount > 1;
     const bool plain = first.values.empty() && second.values.empty() && records.weights.empty();
+    const std::size_t most =
+        std::min(sorted.size(), at(first.levels) * at(second.levels)); // room untouched is free
+    counts.levels.reserve(most);
+    counts.sums.reserve(most * size);
     counts.starts.reserve(at(first.levels) + 1);
     counts.starts.push_back(0);
     for (std::size_t level = 0; level < at(first.levels); ++level) {
@@ -138,6 +142,7 @@ class ColumnWriter {
                PrecisionPlaces* precisionPlaces, const std::vector<PairCounts>& pairs,
                const std::vector<const DesignFamily*>& others) {
         const std::int32_t width = family.width;
+        reserve(family, precision, pairs);
         for (std::int32_t level = 0; level < family.levels; ++level) {
             m_equations.firstUnknown.push_back(family.firstUnknown + level * width);
             for (std::int32_t a = 0; a < width; ++a) {
@@ -155,6 +160,19 @@ class ColumnWriter {
     }
 
   private:
+    void reserve(const DesignFamily& family, const LevelPrecision* precision,
+                 const std::vector<PairCounts>& pairs) {
+        std::size_t more =
+            m_equations.pattern.rows.size() + at(family.unknowns()) * at(family.width);
+        for (const PairCounts& pair : pairs) {
+            more += pair.sums.size();
+        }
+        if (precision != nullptr) {
+            more += precision->matrix.rows().size() * at(family.width) * at(family.width);
+        }
+        m_equations.pattern.rows.reserve(more);
+        m_equations.values.reserve(more);
+    }
     void put(std::int32_t row, double value) {
         m_equations.pattern.rows.push_back(row);
         m_equations.values.push_back(value);

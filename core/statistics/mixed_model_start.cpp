@@ -158,6 +158,8 @@ VarianceState startingState(const ModelRecords& records, const EquationCounts& c
     const double overall = total > 0 ? total : 1.0;
     double residual = overall;
     VarianceState state;
+    std::vector<std::vector<double>> covariances;
+    double claimed = 0; // of the total, by all terms together
     for (std::size_t term = 0; term < termChoices.size(); ++term) {
         const DesignFamily& family = records.families[term];
         const std::size_t width = at(family.width);
@@ -178,6 +180,17 @@ VarianceState startingState(const ModelRecords& records, const EquationCounts& c
                 residual = std::min(residual, std::max(within, 0.05 * overall));
             }
             covariance[at(effect) * width + at(effect)] = variance / meanRelationship[term];
+            claimed += variance * sums.records / count;
+        }
+        covariances.push_back(std::move(covariance));
+    }
+    // Terms that share levels, or are nested, claim the same differences.
+    const double shrink = std::min(1.0, overall / std::max(claimed, 1e-300));
+    for (std::size_t term = 0; term < termChoices.size(); ++term) {
+        const DesignFamily& family = records.families[term];
+        std::vector<double> covariance = std::move(covariances[term]);
+        for (double& value : covariance) {
+            value *= shrink;
         }
         const VarianceChoice& choice = termChoices[term];
         if (choice.knowledge == VarianceKnowledge::held ||
