@@ -21,6 +21,8 @@ std::size_t at(std::int32_t index) {
 
 /// What the data say of an axis of a term, in levels: q - T. Below this it is as good as 0.
 constexpr double kNothing = 1e-6;
+/// Below this share of the levels an axis may be on its way to 0.
+constexpr double kLittle = 0.02;
 /// How far a variance may move in one step.
 constexpr double kMostShrinking = 1e-3;
 constexpr double kMostGrowing = 10;
@@ -202,9 +204,9 @@ class VarianceSearch {
         }
     }
 
-    /// Where a covariance has axes of which the data say nothing, its matrix L is turned so that
-    /// they are columns of it, and the gradient has no covariances among them. False when the
-    /// equations break down.
+    /// Where a covariance has axes of which the data say little or nothing, its matrix L is turned
+    /// so that they are columns of it, and the gradient has no covariances among them. False when
+    /// the equations break down.
     bool turnToAxes() {
         noteSaid();
         bool turned = false;
@@ -219,7 +221,11 @@ class VarianceSearch {
             const std::vector<double> solution = m_likelihood.solutionSums(term);
             const Eigen::Index nothing = (axes.eigenvalues().array() < kNothing).count();
             const Eigen::Index known = (said.diagonal().array() < 2 * kNothing).count();
-            if (nothing == 0 || (nothing == known && nothing < 2)) {
+            // An axis on its way to 0 shrinks fastest when it is a column.
+            const double least = axes.eigenvalues()(0);
+            const bool shrinking = least < kLittle * m_records.families[term].levels &&
+                                   said.diagonal().minCoeff() > 2 * least + kNothing;
+            if (!shrinking && (nothing == 0 || (nothing == known && nothing < 2))) {
                 continue;
             }
             Square rotation = axes.eigenvectors();
