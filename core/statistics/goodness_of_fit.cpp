@@ -77,8 +77,9 @@ Result<ChiSquareTest> referred(double statistic, int degrees) {
 /// ln of the multinomial probability of one table.
 class TableChance {
   public:
-    TableChance(std::vector<double> chances, std::int64_t total)
+    TableChance(const std::vector<double>& chances, std::int64_t total)
         : m_logFactorials(static_cast<std::size_t>(total) + 1) {
+        m_logChances.reserve(chances.size());
         for (const double chance : chances) {
             m_logChances.push_back(std::log(chance));
         }

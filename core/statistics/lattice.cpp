@@ -18,6 +18,7 @@ std::vector<double> rootsOfPrimes(std::size_t count) {
         }
     }
     std::vector<double> roots;
+    roots.reserve(count);
     for (const unsigned prime : primes) {
         const double root = std::sqrt(static_cast<double>(prime));
         roots.push_back(root - std::floor(root));

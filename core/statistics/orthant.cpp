@@ -291,6 +291,7 @@ void addPoint(const JointNormal& quantities, const DenseMatrix& factor,
 
 Estimate shiftEstimate(const std::vector<MaximumSums>& sums, double points, auto part) {
     std::vector<double> means;
+    means.reserve(sums.size());
     for (const auto& shift : sums) {
         means.push_back(part(shift) / (2 * points));
     }
