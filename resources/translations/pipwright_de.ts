@@ -2921,12 +2921,16 @@ Etikettenbogen:
         <translation>Gefallen, 1 bis 9</translation>
     </message>
     <message>
-        <source>harvest window, ISO weeks of %1</source>
-        <translation>Erntefenster, Kalenderwochen %1</translation>
+        <source>harvest window,
+ISO weeks of %1</source>
+        <translation>Erntefenster,
+Kalenderwochen %1</translation>
     </message>
     <message>
-        <source>keeping: liking by days off the tree</source>
-        <translation>Haltbarkeit: Gefallen nach Tagen vom Baum</translation>
+        <source>keeping: liking by
+days off the tree</source>
+        <translation>Haltbarkeit: Gefallen
+nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>

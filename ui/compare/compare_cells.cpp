@@ -68,7 +68,7 @@ double CompareCells::drawingHeight(const QModelIndex& index) const {
     case CompareKind::photos:
         return kPhotoSide;
     case CompareKind::window:
-        return 44 + kYearLine * m_model.mostYears();
+        return m_model.lastDay() > m_model.firstDay() ? 44 + kYearLine * m_model.mostYears() : 0;
     case CompareKind::liking:
         return 62;
     case CompareKind::keeping:

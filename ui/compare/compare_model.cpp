@@ -40,7 +40,7 @@ void CompareModel::setComparison(OrchardView::Pointer view, Comparison compariso
         }
         addWords(CompareKind::words, tr("pedigree"),
                  [&shown](const auto& column) { return pedigreeWords(shown, column); });
-        addWords(CompareKind::window, tr("harvest window, ISO weeks of %1").arg(calendarYear),
+        addWords(CompareKind::window, tr("harvest window,\nISO weeks of %1").arg(calendarYear),
                  [calendarYear](const auto& column) { return windowWords(column, calendarYear); });
         addLiking();
         addKeeping();
@@ -112,7 +112,7 @@ void CompareModel::addKeeping() {
         }
         cells.push_back(std::move(cell));
     }
-    add({CompareKind::keeping, tr("keeping: liking by days off the tree")}, std::move(cells));
+    add({CompareKind::keeping, tr("keeping: liking by\ndays off the tree")}, std::move(cells));
 }
 
 void CompareModel::addTraits() {

@@ -257,6 +257,7 @@ void ComparePlace::offer(OfferLine& line, Index genotype, const QString& when) {
         order.push_back(genotype);
         takeOrder(order);
     });
+    line.words->setMinimumHeight(button->sizeHint().height()); // in line with the buttons
     line.line->layout()->addWidget(button);
     line.buttons.push_back(button);
 }
