@@ -298,7 +298,10 @@ void GraftingPlace::followTree() {
             }
             // Still to be done before done; then the wood of this very plant.
             const bool ofPlant = plant && wish.motherPlant == m_book.view()->plants()[*plant].id;
-            const int worth = (wish.state == WishState::open ? 2 : 0) + (ofPlant ? 1 : 0);
+            const int todo = wish.state == WishState::open      ? 4
+                             : wish.state == WishState::ordered ? 2
+                                                                : 0;
+            const int worth = todo + (ofPlant ? 1 : 0);
             if (worth > bestWorth) {
                 best = row;
                 bestWorth = worth;

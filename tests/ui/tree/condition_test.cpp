@@ -11,6 +11,7 @@
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QSet>
+#include <QSpinBox>
 #include <QToolButton>
 
 namespace pipwright::ui {

@@ -11,6 +11,7 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
@@ -201,6 +202,7 @@ TEST_F(Sheet, AddsASecondPlantAtThePlace) {
     ASSERT_EQ(m_book->view()->plantsAt(place).size(), 2U);
     // Each names the other and leads to it.
     const auto neighbour = [this] {
+        QCoreApplication::processEvents(); // the head shows its new lines
         for (auto* link : m_sheet->head()->findChildren<QPushButton*>()) {
             if (link->isVisible() &&
                 link->accessibleName().contains(QStringLiteral("same place"))) {
