@@ -325,6 +325,9 @@ class VarianceSearch {
             for (std::size_t k = 0; k < open.size(); ++k) {
                 const auto place = static_cast<Eigen::Index>(k);
                 const SearchParameter& parameter = m_free[static_cast<std::size_t>(open[k])];
+                if (held[static_cast<std::size_t>(open[k])]) {
+                    continue; // just now, by its axis
+                }
                 step(open[k]) = wanted(place);
                 if (parameter.row != parameter.column) {
                     continue;
