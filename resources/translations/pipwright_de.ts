@@ -73,7 +73,7 @@
     <message>
         <source>%1, %2</source>
         <comment>date, time</comment>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -721,7 +721,7 @@ Etikettenbogen:
     </message>
     <message>
         <source>What to do first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zuerst zu tun ist</translation>
     </message>
 </context>
 <context>
@@ -869,31 +869,31 @@ Etikettenbogen:
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeren</translation>
     </message>
     <message>
         <source>Clear the condition taken over from the last bite</source>
-        <translation type="unfinished"></translation>
+        <translation>Den von der letzten Bissprobe übernommenen Zustand leeren</translation>
     </message>
     <message>
         <source>The condition below is the one of your last bite (%1): change what differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Zustand unten ist der der letzten Bissprobe (%1): ändern, was anders ist.</translation>
     </message>
     <message>
         <source>liking %1 of 9 as eaten; as a test: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefallen %1 von 9 beim Essen; als Probe: %2</translation>
     </message>
     <message>
         <source>Bite of %1 kept: a fair test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bissprobe von %1 aufgenommen: eine faire Probe.</translation>
     </message>
     <message>
         <source>Bite of %1 kept; whether it is a fair test stays unclear: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bissprobe von %1 aufgenommen; ob sie eine faire Probe ist, bleibt unklar: %2.</translation>
     </message>
     <message>
         <source>Bite of %1 kept, but not as a fair test: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bissprobe von %1 aufgenommen, aber nicht als faire Probe: %2.</translation>
     </message>
 </context>
 <context>
@@ -3060,33 +3060,33 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::ConditionFields</name>
     <message>
         <source>on the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Tisch</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) on the counter</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Tag auf dem Tisch</numerusform>
             <numerusform>%n Tage auf dem Tisch</numerusform>
         </translation>
     </message>
     <message>
         <source>in the fridge</source>
-        <translation type="unfinished"></translation>
+        <translation>im Kühlschrank</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) in the fridge</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Tag im Kühlschrank</numerusform>
             <numerusform>%n Tage im Kühlschrank</numerusform>
         </translation>
     </message>
     <message>
         <source>in the cellar</source>
-        <translation type="unfinished"></translation>
+        <translation>im Keller</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) in the cellar</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Tag im Keller</numerusform>
             <numerusform>%n Tage im Keller</numerusform>
         </translation>
@@ -3094,142 +3094,142 @@ nach Tagen vom Baum</translation>
     <message>
         <source>, then </source>
         <comment>between two places fruit was kept</comment>
-        <translation type="unfinished"></translation>
+        <translation>, dann </translation>
     </message>
     <message>
         <source>How it left the tree</source>
-        <translation type="unfinished">Wie es vom Baum kam</translation>
+        <translation>Wie es vom Baum kam</translation>
     </message>
     <message>
         <source>Sound or hurt</source>
-        <translation type="unfinished">Heil oder verletzt</translation>
+        <translation>Heil oder verletzt</translation>
     </message>
     <message>
         <source>Ripeness as eaten</source>
-        <translation type="unfinished">Reife beim Essen</translation>
+        <translation>Reife beim Essen</translation>
     </message>
     <message>
         <source>Where it was kept</source>
-        <translation type="unfinished">Wo es lag</translation>
+        <translation>Wo es lag</translation>
     </message>
     <message>
         <source>Bag it grew in</source>
-        <translation type="unfinished"></translation>
+        <translation>Tüte, in der es wuchs</translation>
     </message>
     <message>
         <source>Days off the tree</source>
-        <translation type="unfinished">Tage seit der Ernte</translation>
+        <translation>Tage seit der Ernte</translation>
     </message>
     <message>
         <source> days</source>
-        <translation type="unfinished"> Tage</translation>
+        <translation> Tage</translation>
     </message>
     <message>
         <source>Places one after another, with the days in each</source>
-        <translation type="unfinished"></translation>
+        <translation>Orte nacheinander, mit den Tagen an jedem</translation>
     </message>
     <message>
         <source>f5 c2: fridge 5 days, then counter 2</source>
-        <translation type="unfinished"></translation>
+        <translation>f5 c2: Kühlschrank 5 Tage, dann Tisch 2</translation>
     </message>
     <message>
         <source>Left the tree</source>
-        <translation type="unfinished">Vom Baum</translation>
+        <translation>Vom Baum</translation>
     </message>
     <message>
         <source>As eaten</source>
-        <translation type="unfinished">Beim Essen</translation>
+        <translation>Beim Essen</translation>
     </message>
     <message>
         <source>Kept</source>
-        <translation type="unfinished">Lager</translation>
+        <translation>Lager</translation>
     </message>
     <message>
         <source>early</source>
         <comment>picked</comment>
-        <translation type="unfinished">zu früh</translation>
+        <translation>zu früh</translation>
     </message>
     <message>
         <source>shaken</source>
-        <translation type="unfinished">geschüttelt</translation>
+        <translation>geschüttelt</translation>
     </message>
     <message>
         <source>dropped today</source>
-        <translation type="unfinished">heute gefallen</translation>
+        <translation>heute gefallen</translation>
     </message>
     <message>
         <source>on the ground</source>
-        <translation type="unfinished">am Boden</translation>
+        <translation>am Boden</translation>
     </message>
     <message>
         <source>insect</source>
-        <translation type="unfinished">Insekt</translation>
+        <translation>Insekt</translation>
     </message>
     <message>
         <source>rot</source>
-        <translation type="unfinished">faul</translation>
+        <translation>Fäule</translation>
     </message>
     <message>
         <source>one after another</source>
-        <translation type="unfinished"></translation>
+        <translation>nacheinander</translation>
     </message>
     <message>
         <source>paper</source>
         <comment>bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>organza</source>
         <comment>bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>Organza</translation>
     </message>
     <message>
         <source>clear</source>
         <comment>bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>durchsichtig</translation>
     </message>
     <message>
         <source>Rotten fruit can hold a poison that cutting out does not remove: do not eat it.</source>
-        <translation type="unfinished">Faules Obst kann ein Gift enthalten, das durch Ausschneiden nicht verschwindet: nicht essen.</translation>
+        <translation>Faules Obst kann ein Gift enthalten, das durch Ausschneiden nicht verschwindet: nicht essen.</translation>
     </message>
     <message>
         <source>Fruit from the ground can carry germs of animal droppings: wash it, cut it, and leave it be if you are pregnant, ill, very young or old. Never juice it raw.</source>
-        <translation type="unfinished">Obst vom Boden kann Keime aus Tierkot tragen: waschen, aufschneiden, und liegen lassen, wer schwanger, krank, sehr jung oder alt ist. Nie roh entsaften.</translation>
+        <translation>Obst vom Boden kann Keime aus Tierkot tragen: waschen, aufschneiden, und liegen lassen, wer schwanger, krank, sehr jung oder alt ist. Nie roh entsaften.</translation>
     </message>
     <message>
         <source>Hurt fruit: cut well around the damage, and spit it out if it tastes musty.</source>
-        <translation type="unfinished">Verletztes Obst: großzügig ausschneiden, und ausspucken, was muffig schmeckt.</translation>
+        <translation>Verletztes Obst: großzügig ausschneiden, und ausspucken, was muffig schmeckt.</translation>
     </message>
     <message>
         <source>The places are missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Orte fehlen.</translation>
     </message>
     <message>
         <source>Type them one after another, as f5 c2 for five days in the fridge, then two on the counter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Orte nacheinander eintippen, etwa f5 c2 für fünf Tage im Kühlschrank, dann zwei auf dem Tisch.</translation>
     </message>
     <message>
         <source>c counter, f fridge, l cellar, each with its days.</source>
-        <translation type="unfinished"></translation>
+        <translation>c Tisch, f Kühlschrank, l Keller, jeweils mit den Tagen.</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::ConditionForm</name>
     <message>
         <source>Condition of the fruit of %1 tasted on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand der Frucht von %1, verkostet am %2</translation>
     </message>
     <message>
         <source>Nothing is changed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts geändert.</translation>
     </message>
     <message>
         <source>Choose what is to be put right, or go back with Esc.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen, was berichtigt werden soll, oder mit Esc zurück.</translation>
     </message>
     <message>
         <source>Condition put right. As a test: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand berichtigt. Als Probe: %1.</translation>
     </message>
 </context>
 <context>
@@ -3719,7 +3719,7 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::FruitWords</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 bis %2</translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>%1 (mean of %2)</source>
@@ -4028,15 +4028,15 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>Wishes and orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Wünsche und Aufträge</translation>
     </message>
     <message>
         <source>Frame trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerüstbäume</translation>
     </message>
     <message>
         <source>Limbs, lowest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Äste, die untersten zuerst</translation>
     </message>
 </context>
 <context>
@@ -4059,19 +4059,19 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>Pages of the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten der Hilfe</translation>
     </message>
     <message>
         <source>What to do first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zuerst zu tun ist</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished">Tasten</translation>
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>About, and cautions</source>
-        <translation type="unfinished">Über Pipwright, und Warnhinweise</translation>
+        <translation>Über Pipwright, und Vorsicht</translation>
     </message>
 </context>
 <context>
@@ -4508,7 +4508,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>22 Aug, last Tuesday, late August …</source>
-        <translation type="unfinished"></translation>
+        <translation>22. Aug., letzten Dienstag, Ende August …</translation>
     </message>
 </context>
 <context>
@@ -4611,11 +4611,11 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>These labels are cut already. Cut marks are for plain sheets that are cut up by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Etiketten sind schon geschnitten. Schnittmarken sind für glatte Bogen, die von Hand zerschnitten werden.</translation>
     </message>
     <message>
         <source>Thin marks at the corners, to cut along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feine Marken an den Ecken, zum Schneiden.</translation>
     </message>
 </context>
 <context>
@@ -4637,58 +4637,58 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::LifeLegend</name>
     <message>
         <source>fair tasting</source>
-        <translation type="unfinished"></translation>
+        <translation>faire Verkostung</translation>
     </message>
     <message>
         <source>not a fair one</source>
-        <translation type="unfinished"></translation>
+        <translation>keine faire</translation>
     </message>
     <message>
         <source>fair or not is unclear</source>
-        <translation type="unfinished"></translation>
+        <translation>fair oder nicht: unklar</translation>
     </message>
     <message>
         <source>decision</source>
-        <translation type="unfinished">Entscheidung</translation>
+        <translation>Entscheidung</translation>
     </message>
     <message>
         <source>graft</source>
-        <translation type="unfinished"></translation>
+        <translation>Veredelung</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished">Notiz</translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>bloom</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte</translation>
     </message>
     <message>
         <source>drops</source>
-        <translation type="unfinished">Fallobst</translation>
+        <translation>Fallobst</translation>
     </message>
     <message>
         <source>disease</source>
-        <translation type="unfinished"></translation>
+        <translation>Krankheit</translation>
     </message>
     <message>
         <source>What the marks mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Zeichen bedeuten</translation>
     </message>
     <message>
         <source>seen ripe; dotted where an end was not seen</source>
-        <translation type="unfinished"></translation>
+        <translation>reif gesehen; gepunktet, wo ein Ende nicht gesehen wurde</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::LifeLine</name>
     <message>
         <source>Point at a mark, or go along with the arrow keys, to read it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf ein Zeichen zeigen oder mit den Pfeiltasten hingehen, um es zu lesen.</translation>
     </message>
     <message>
         <source>Bloom, walk marks, tastings, notes and decisions will draw its years here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte, Rundgänge, Verkostungen, Notizen und Entscheidungen zeichnen hier seine Jahre.</translation>
     </message>
 </context>
 <context>
@@ -4758,7 +4758,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>%1: noted: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: notiert: %2</translation>
     </message>
 </context>
 <context>
@@ -5861,7 +5861,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>%1 has no graft wish: G makes one, or choose another wish above.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat keinen Pfropfwunsch: G legt einen an, oder oben einen anderen Wunsch wählen.</translation>
     </message>
 </context>
 <context>
@@ -6085,7 +6085,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>Page width</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenbreite</translation>
     </message>
 </context>
 <context>
@@ -6206,11 +6206,11 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>Put the condition right (F2), void (Delete)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand berichtigen (F2), für ungültig erklären (Entf)</translation>
     </message>
     <message>
         <source>Put the condition of the fruit right …</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Zustand der Frucht berichtigen …</translation>
     </message>
 </context>
 <context>
@@ -6983,11 +6983,11 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>only with this tree or title</source>
-        <translation type="unfinished"></translation>
+        <translation>nur mit diesem Baum oder Titel</translation>
     </message>
     <message>
         <source>Looking for these sittings …</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzungen werden gesucht …</translation>
     </message>
 </context>
 <context>
@@ -7206,15 +7206,15 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>At the same place also grows:</source>
-        <translation type="unfinished"></translation>
+        <translation>Am selben Platz wächst auch:</translation>
     </message>
     <message>
         <source>a plant nobody has identified</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Pflanze, die niemand bestimmt hat</translation>
     </message>
     <message>
         <source>Go to %1, which grows at the same place</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu %1 gehen, am selben Platz</translation>
     </message>
 </context>
 <context>
@@ -7355,7 +7355,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>F2 on a tasting: put its condition right</source>
-        <translation type="unfinished"></translation>
+        <translation>F2 auf einer Verkostung: ihren Zustand berichtigen</translation>
     </message>
 </context>
 <context>
