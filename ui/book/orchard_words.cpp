@@ -352,17 +352,18 @@ QString conditionWords(const Lot& lot) {
     if (lot.storage == StoragePath::none) {
         words << storageWord(lot.storage);
     }
-    if (lot.daysOnCounter.value_or(0) > 0) {
-        words << OrchardWords::tr("%n day(s) on the counter", nullptr,
-                                  static_cast<int>(*lot.daysOnCounter));
+    // In the order fruit usually goes.
+    if (lot.daysInCellar.value_or(0) > 0) {
+        words << OrchardWords::tr("%n day(s) in the cellar", nullptr,
+                                  static_cast<int>(*lot.daysInCellar));
     }
     if (lot.daysInFridge.value_or(0) > 0) {
         words << OrchardWords::tr("%n day(s) in the fridge", nullptr,
                                   static_cast<int>(*lot.daysInFridge));
     }
-    if (lot.daysInCellar.value_or(0) > 0) {
-        words << OrchardWords::tr("%n day(s) in the cellar", nullptr,
-                                  static_cast<int>(*lot.daysInCellar));
+    if (lot.daysOnCounter.value_or(0) > 0) {
+        words << OrchardWords::tr("%n day(s) on the counter", nullptr,
+                                  static_cast<int>(*lot.daysOnCounter));
     }
     if (lot.ripeness != Ripeness::unknown) {
         words << ripenessWord(lot.ripeness);

@@ -93,10 +93,10 @@ void EntryStrip::layOut() {
     layout->addWidget(m_title);
     layout->addWidget(m_notice);
     auto* forms = new QWidget;
-    forms->setAutoFillBackground(false);
     forms->setLayout(m_place);
     m_place->setContentsMargins(0, 0, 0, 0);
     m_scroll->setWidget(forms);
+    forms->setAutoFillBackground(false); // the strip's own ground shows through
     layout->addWidget(m_scroll);
     auto* dayLayout = new QHBoxLayout(m_dayRow);
     dayLayout->setContentsMargins(0, 0, 0, 0);
