@@ -17,9 +17,13 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <QThreadPool>
 #include <QToolButton>
 
+#include <atomic>
 #include <gtest/gtest.h>
+#include <tuple>
+#include <utility>
 
 namespace pipwright::ui {
 namespace {
@@ -32,17 +36,22 @@ QWidget* typing(SheetTable* table) {
 class TastingsPlaceTest : public testing::Test {
   protected:
     TastingsPlaceTest() {
-        const auto row = orchard.row(1);
-        one = orchard.seedling(row, 1, "AT17-001");
-        two = orchard.seedling(row, 2, "AT17-002");
-        orchard.apply(biteOf(one, {}, {orchard.taster.id, 6, Verdict::again, "thin"},
-                             orchard.on(*Date::of(2026, 8, 20))));
-        orchard.apply(biteOf(two, {}, {orchard.taster.id, 7, Verdict::watch, ""},
-                             orchard.on(*Date::of(2026, 8, 20))));
+        std::tie(one, two) = fill(orchard);
         taster = orchard.taster.id;
     }
-    void open() {
-        auto opened = OpenBook::open(orchard.takeStore(), {}, {});
+    /// Two trees with a bite each; the same names every time.
+    static std::pair<EditedTree, EditedTree> fill(test::SmallOrchard& orchard) {
+        const auto row = orchard.row(1);
+        const EditedTree first = orchard.seedling(row, 1, "AT17-001");
+        const EditedTree second = orchard.seedling(row, 2, "AT17-002");
+        orchard.apply(biteOf(first, {}, {orchard.taster.id, 6, Verdict::again, "thin"},
+                             orchard.on(*Date::of(2026, 8, 20))));
+        orchard.apply(biteOf(second, {}, {orchard.taster.id, 7, Verdict::watch, ""},
+                             orchard.on(*Date::of(2026, 8, 20))));
+        return {first, second};
+    }
+    void open(OpenBook::OpenReader reader = {}) {
+        auto opened = OpenBook::open(orchard.takeStore(), {}, std::move(reader));
         ASSERT_TRUE(opened);
         book = std::move(*opened);
         book->setToday(*Date::of(2026, 8, 22));
@@ -76,6 +85,34 @@ TEST_F(TastingsPlaceTest, BitesOfADayAreOneLineAndSittingsAreApart) {
     QTest::keyClicks(place->filterLine(), QStringLiteral("AT17-002"));
     QTest::keyClick(place->filterLine(), Qt::Key_Return);
     EXPECT_EQ(place->page()->table()->model()->rowCount(), 1);
+}
+
+TEST_F(TastingsPlaceTest, WhatIsTypedIsLookedForByAWorkerAndOnlyTheLastWordCounts) {
+    std::atomic<int> readers = 0;
+    open([&readers]() -> Result<std::unique_ptr<Store>> {
+        ++readers;
+        test::SmallOrchard same;
+        fill(same);
+        return same.takeStore();
+    });
+    const auto rows = [this] { return place->list()->model()->rowCount(); };
+    const auto lots = [this] { return place->page()->table()->model()->rowCount(); };
+    place->shownChips()->chip(QStringLiteral("row"))->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return rows() == 1; }));
+    ASSERT_EQ(lots(), 2);
+    const int before = readers;
+    QTest::keyClicks(place->filterLine(), QStringLiteral("AT17-002"));
+    EXPECT_EQ(lots(), 2); // no letter waits for the book
+    ASSERT_TRUE(QTest::qWaitFor([&] { return lots() == 1; }));
+    EXPECT_EQ(readers, before + 1); // looked for once, not letter by letter
+    QTest::keyClicks(place->filterLine(), QStringLiteral("9"));
+    QTest::keyClick(place->filterLine(), Qt::Key_Return); // nothing is called so
+    place->filterLine()->clear();                         // and no longer wanted
+    EXPECT_EQ(lots(), 2);
+    QThreadPool::globalInstance()->waitForDone();
+    QCoreApplication::processEvents();
+    EXPECT_EQ(rows(), 1);
+    EXPECT_EQ(lots(), 2);
 }
 
 TEST_F(TastingsPlaceTest, ASittingIsTypedWithTheKeyboardAndKeptInOneStep) {
