@@ -52,7 +52,8 @@ struct VarianceComponent {
     /// From the average information; nothing when held or on the boundary.
     std::optional<double> standardError{};
     bool held = false;
-    /// A variance that came out as 0, or part of a covariance matrix that came out singular.
+    /// A variance that came out as 0, or part of a covariance matrix that came out singular. Of a
+    /// residual group: less than a millionth of the largest, where it is left.
     bool atBoundary = false;
 
     [[nodiscard]] bool isResidual() const { return !term.has_value(); }

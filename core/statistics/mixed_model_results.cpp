@@ -124,6 +124,7 @@ std::vector<VarianceComponent> components(const Equations& equations, const Sear
         component.value = state.residual[group] * squared;
         component.held =
             end.allHeld || equations.groupChoices[group].knowledge == VarianceKnowledge::held;
+        component.atBoundary = !end.groupAtBoundary.empty() && end.groupAtBoundary[group];
         list.push_back(component);
     }
     return list;

@@ -27,6 +27,8 @@ constexpr double kLittle = 0.02;
 constexpr double kMostShrinking = 1e-3;
 constexpr double kMostGrowing = 10;
 constexpr double kMostResidualShrinking = 0.1;
+/// The share of the largest residual variance below which another is as good as 0.
+constexpr double kLeastResidual = 1e-6;
 
 class VarianceSearch {
   public:
@@ -119,7 +121,7 @@ class VarianceSearch {
     /// with a free axis turns the free one, and stays open if that is of any length.
     [[nodiscard]] bool isOpen(const SearchParameter& parameter) const {
         if (parameter.term < 0) {
-            return true;
+            return !m_frozenGroups[at(parameter.group)];
         }
         const auto& frozen = m_frozen[at(parameter.term)];
         const auto& said = m_said[at(parameter.term)];
@@ -255,7 +257,8 @@ class VarianceSearch {
         return true;
     }
 
-    /// An axis of which the data say nothing is left alone while the gradient points down there.
+    /// An axis of which the data say nothing is left alone while the gradient points down there;
+    /// so is a residual variance that is next to nothing beside the largest.
     void freeze(const std::vector<double>& gradient) {
         m_frozen.clear();
         for (const DesignFamily& family : m_records.families) {
@@ -263,9 +266,17 @@ class VarianceSearch {
                 m_frozen.emplace_back(at(family.width), false);
             }
         }
+        const std::vector<double>& residual = m_likelihood.state().residual;
+        const double largest = *std::max_element(residual.begin(), residual.end());
+        m_frozenGroups.assign(residual.size(), false);
         for (std::size_t k = 0; k < m_all.size(); ++k) {
             const SearchParameter& parameter = m_all[k];
-            if (parameter.term >= 0 && parameter.row == parameter.column &&
+            if (parameter.term < 0) {
+                m_frozenGroups[at(parameter.group)] =
+                    residual[at(parameter.group)] < kLeastResidual * largest && gradient[k] >= 0;
+                continue;
+            }
+            if (parameter.row == parameter.column &&
                 m_said[at(parameter.term)][at(parameter.row)] < kNothing && gradient[k] >= 0) {
                 m_frozen[at(parameter.term)][at(parameter.row)] = true;
             }
@@ -510,6 +521,7 @@ class VarianceSearch {
         if (zeros && !moveTo(std::move(state))) {
             return broken();
         }
+        end.groupAtBoundary = m_frozenGroups;
         end.penalty = penaltyValue(m_records, m_task, m_likelihood.state());
         end.parameters = m_free;
         end.information.assign(m_average.data(), m_average.data() + m_average.size());
@@ -527,6 +539,7 @@ class VarianceSearch {
     std::vector<SearchParameter> m_all;
     std::vector<SearchParameter> m_free;
     std::vector<std::vector<bool>> m_frozen; // of each term's axes
+    std::vector<bool> m_frozenGroups;        // of the residual
     std::vector<std::vector<double>> m_said; // of each term's axes: q - T
     Vector m_gradient;
     Matrix m_average;

@@ -23,6 +23,7 @@ struct SearchEnd {
     std::vector<SearchParameter> parameters; ///< those free at the end
     std::vector<double> information;         ///< average information of them, relative changes
     std::vector<bool> termAtBoundary;        ///< of each random term
+    std::vector<bool> groupAtBoundary;       ///< of each residual group; empty: none
     bool allHeld = false;                    ///< nothing was searched for
 };
 
