@@ -1,5 +1,6 @@
 #include "ui/shell/book_history.h"
 
+#include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/widgets/number_text.h"
 #include "ui/widgets/theme.h"
@@ -18,10 +19,6 @@ namespace {
 constexpr std::size_t kAtOnce = 200;
 constexpr int kPositionRole = Qt::UserRole + 1;
 
-QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
-
 QString valueWords(const Value& value) {
     const QString words = withLocalDates(QString::fromStdString(textOf(value)));
     return words.isEmpty() ? QStringLiteral("–") : words;
@@ -30,7 +27,7 @@ QString valueWords(const Value& value) {
 } // namespace
 
 QString fieldWords(const Change& change, const FieldChange& field) {
-    const QString name = text(fieldsOf(change.kind)[field.field].name);
+    const QString name = journalWord(fieldsOf(change.kind)[field.field].name);
     switch (change.what) {
     case ChangeWhat::created:
         return QStringLiteral("%1: %2").arg(name, valueWords(field.after));
@@ -140,7 +137,7 @@ void BookHistory::expand(int row) {
         const QString verb = change.what == ChangeWhat::created  ? tr("new %1")
                              : change.what == ChangeWhat::erased ? tr("taken back: %1")
                                                                  : tr("changed: %1");
-        auto* child = new QTreeWidgetItem({QString(), verb.arg(text(nameOf(change.kind)))});
+        auto* child = new QTreeWidgetItem({QString(), verb.arg(journalWord(nameOf(change.kind)))});
         for (const FieldChange& field : change.fields) {
             const bool blank = change.what == ChangeWhat::created && textOf(field.after).empty();
             if (!blank) {
