@@ -1,10 +1,12 @@
 #include "core/statistics/mixed_model_search.h"
 
+#include "core/statistics/mixed_model_axes.h"
 #include "core/statistics/mixed_model_penalty.h"
 
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 namespace pipwright {
@@ -13,7 +15,6 @@ namespace {
 
 using Matrix = Eigen::MatrixXd;
 using Vector = Eigen::VectorXd;
-using Square = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
 std::size_t at(std::int32_t index) {
     return static_cast<std::size_t>(index);
@@ -188,20 +189,23 @@ class VarianceSearch {
     }
 
     /// What the data say of the axes of a term: q I - T.
-    [[nodiscard]] Square saidOf(std::size_t term) const {
-        const std::int32_t width = m_records.families[term].width;
-        const std::vector<double> sums = m_likelihood.inverseSums(term);
-        Square said = -Eigen::Map<const Square>(sums.data(), width, width);
-        said.diagonal().array() += m_records.families[term].levels;
+    [[nodiscard]] std::vector<double> saidOf(std::size_t term) const {
+        const std::size_t width = at(m_records.families[term].width);
+        std::vector<double> said = m_likelihood.inverseSums(term);
+        for (std::size_t place = 0; place < said.size(); ++place) {
+            const bool diagonal = place % (width + 1) == 0;
+            said[place] = (diagonal ? m_records.families[term].levels : 0) - said[place];
+        }
         return said;
     }
     void noteSaid() {
         m_said.clear();
         for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
-            const Square said = saidOf(term);
+            const std::vector<double> said = saidOf(term);
+            const std::size_t width = at(m_records.families[term].width);
             std::vector<double>& axes = m_said.emplace_back();
-            for (Eigen::Index axis = 0; axis < said.rows(); ++axis) {
-                axes.push_back(said(axis, axis));
+            for (std::size_t axis = 0; axis < width; ++axis) {
+                axes.push_back(said[axis * (width + 1)]);
             }
         }
     }
@@ -218,33 +222,13 @@ class VarianceSearch {
             if (width == 1 || m_task.terms[term].knowledge == VarianceKnowledge::held) {
                 continue;
             }
-            const Square said = saidOf(term);
-            const Eigen::SelfAdjointEigenSolver<Square> axes(said);
-            const std::vector<double> solution = m_likelihood.solutionSums(term);
-            const Eigen::Index nothing = (axes.eigenvalues().array() < kNothing).count();
-            const Eigen::Index known = (said.diagonal().array() < 2 * kNothing).count();
-            // An axis on its way to 0 shrinks fastest when it is a column.
-            const double least = axes.eigenvalues()(0);
-            const bool shrinking = least < kLittle * m_records.families[term].levels &&
-                                   said.diagonal().minCoeff() > 2 * least + kNothing;
-            if (!shrinking && (nothing == 0 || (nothing == known && nothing < 2))) {
+            const std::optional<std::vector<double>> rotation =
+                axisRotation(saidOf(term), m_likelihood.solutionSums(term), width, kNothing,
+                             kLittle * m_records.families[term].levels);
+            if (!rotation) {
                 continue;
             }
-            Square rotation = axes.eigenvectors();
-            if (nothing > 1) {
-                const Square slope =
-                    rotation.transpose() *
-                    (said - Eigen::Map<const Square>(solution.data(), width, width)) * rotation;
-                const Eigen::SelfAdjointEigenSolver<Square> among(
-                    Square(slope.topLeftCorner(nothing, nothing)));
-                rotation.leftCols(nothing) =
-                    (rotation.leftCols(nothing) * among.eigenvectors()).eval();
-            }
-            if ((rotation.array().abs() < 1e-3 || rotation.array().abs() > 1 - 1e-3).all()) {
-                continue; // they are columns already
-            }
-            Eigen::Map<Square> factor(state.factors[term].data(), width, width);
-            factor = (factor * rotation).eval();
+            state.factors[term] = squareProduct(state.factors[term], *rotation, width);
             turned = true;
         }
         if (turned) {
@@ -406,53 +390,57 @@ class VarianceSearch {
     /// The point a step leads to.
     [[nodiscard]] VarianceState stepped(const VarianceState& from, const Vector& step) const {
         VarianceState state = from;
-        std::vector<Square> changes;
-        std::vector<Square> turnings;
         for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
-            const std::int32_t width = m_records.families[term].width;
-            changes.push_back(Square::Identity(width, width));
-            turnings.push_back(Square::Zero(width, width));
+            stretch(static_cast<std::int32_t>(term), step, state.factors[term]);
         }
-        std::vector<bool> changed(m_task.terms.size(), false);
         for (std::size_t k = 0; k < m_free.size(); ++k) {
-            const SearchParameter& parameter = m_free[k];
-            const double value = step(static_cast<Eigen::Index>(k));
-            if (parameter.term < 0) {
-                state.residual[at(parameter.group)] *= 1 + value;
-                continue;
+            if (m_free[k].term < 0) {
+                state.residual[at(m_free[k].group)] *= 1 + step(static_cast<Eigen::Index>(k));
             }
-            changed[at(parameter.term)] = true;
-            if (turns(parameter)) {
-                const bool rowFrozen = m_frozen[at(parameter.term)][at(parameter.row)];
-                turnings[at(parameter.term)](rowFrozen ? parameter.row : parameter.column,
-                                             rowFrozen ? parameter.column : parameter.row) += value;
-                continue;
-            }
-            changes[at(parameter.term)](parameter.row, parameter.column) += value;
-            if (parameter.row != parameter.column) {
-                changes[at(parameter.term)](parameter.column, parameter.row) += value;
-            }
-        }
-        for (std::size_t term = 0; term < changes.size(); ++term) {
-            const std::int32_t width = m_records.families[term].width;
-            if (!changed[term]) {
-                continue;
-            }
-            if (width == 1) {
-                state.factors[term][0] *= std::sqrt(changes[term](0, 0));
-                continue;
-            }
-            const Eigen::SelfAdjointEigenSolver<Square> axes(changes[term]);
-            const double most = std::max(kMostGrowing, changes[term].diagonal().maxCoeff());
-            const Vector roots =
-                axes.eigenvalues().cwiseMax(kMostShrinking).cwiseMin(most).cwiseSqrt();
-            // The symmetric root keeps frozen axes where they are.
-            Eigen::Map<Square> factor(state.factors[term].data(), width, width);
-            const Square root =
-                axes.eigenvectors() * roots.asDiagonal() * axes.eigenvectors().transpose();
-            factor = (factor * (root + turnings[term])).eval();
         }
         return state;
+    }
+    /// The matrix L of a term after a step: L times the root of I + D, plus what turns free axes
+    /// towards frozen ones.
+    void stretch(std::int32_t term, const Vector& step, std::vector<double>& factor) const {
+        const std::size_t width = at(m_records.families[at(term)].width);
+        std::vector<double> change(width * width, 0.0);
+        std::vector<double> turning(width * width, 0.0);
+        double most = kMostGrowing;
+        bool changed = false;
+        for (std::size_t k = 0; k < m_free.size(); ++k) {
+            const SearchParameter& parameter = m_free[k];
+            if (parameter.term != term) {
+                continue;
+            }
+            changed = true;
+            const double value = step(static_cast<Eigen::Index>(k));
+            const std::size_t below = at(parameter.row) * width + at(parameter.column);
+            const std::size_t above = at(parameter.column) * width + at(parameter.row);
+            if (turns(parameter)) {
+                turning[m_frozen[at(term)][at(parameter.row)] ? below : above] += value;
+                continue;
+            }
+            change[below] = value;
+            change[above] = value;
+            most = below == above ? std::max(most, 1 + value) : most;
+        }
+        if (!changed) {
+            return;
+        }
+        for (std::size_t axis = 0; axis < width; ++axis) {
+            change[axis * (width + 1)] += 1;
+        }
+        if (width == 1) {
+            factor[0] *= std::sqrt(change[0]);
+            return;
+        }
+        const auto side = static_cast<std::int32_t>(width);
+        std::vector<double> root = boundedRoot(change, side, kMostShrinking, most);
+        for (std::size_t place = 0; place < root.size(); ++place) {
+            root[place] += turning[place];
+        }
+        factor = squareProduct(factor, root, side);
     }
 
     /// Takes one step; false when there is nothing (more) to gain.
