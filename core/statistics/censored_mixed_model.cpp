@@ -262,6 +262,7 @@ Result<std::vector<double>> CensoredFitting::samplingCovariance(const LowestPoin
         return parameters;
     };
     std::vector<double> at;
+    at.reserve(free.size());
     for (const std::size_t parameter : free) {
         at.push_back(lowest.parameters[parameter]);
     }
@@ -356,7 +357,7 @@ Result<MixedFit> fitCensoredMixedModel(MixedModel model,
     FitControl quiet = control;
     quiet.progress = nullptr;
     const bool exact = ends.exact == ends.given;
-    const Result<MixedFit> start = fitMixedModel(model, exact ? control : quiet);
+    Result<MixedFit> start = fitMixedModel(model, exact ? control : quiet);
     if (!start || exact) {
         return start;
     }

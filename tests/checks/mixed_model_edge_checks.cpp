@@ -214,7 +214,8 @@ TEST(MixedModelEdge, ACovarianceMatrixThatComesOutSingular) {
     MixedModel model = sleep();
     // Slopes that are a fixed multiple of the intercepts, and no other noise than alternation.
     for (std::size_t record = 0; record < 180; ++record) {
-        const auto subject = static_cast<double>(record / 10);
+        const std::size_t person = record / 10;
+        const auto subject = static_cast<double>(person);
         const auto day = static_cast<double>(record % 10);
         const double noise = record % 2 == 0 ? .5 : -.5;
         model.response[record] = (subject - 8.5) * (1 + .2 * day) + noise * (1 + day / 20);
@@ -400,14 +401,14 @@ TEST(MixedModelEdge, AFitTellsHowItGoesAndCanBeStopped) {
 
 TEST(MixedModelEdge, ManyMoreLevelsThanRecords) {
     MixedModel model = dyestuff();
-    model.random[0].levels.count = 100'000;
+    model.random[0].levels.count = 20'000;
     const auto fit = fitMixedModel(model);
     ASSERT_TRUE(fit.ok()) << fit.problem().sentence();
     EXPECT_NEAR(fit->variance(0), 1764.05, .2);
     const RandomEffects& effects = fit->randomEffects()[0];
-    EXPECT_EQ(effects.prediction(99'999), 0);
-    EXPECT_EQ(effects.reliability(99'999), 0);
-    EXPECT_NEAR(effects.errorVariance(99'999), fit->variance(0), 1e-9 * fit->variance(0));
+    EXPECT_EQ(effects.prediction(19'999), 0);
+    EXPECT_EQ(effects.reliability(19'999), 0);
+    EXPECT_NEAR(effects.errorVariance(19'999), fit->variance(0), 1e-9 * fit->variance(0));
 }
 
 } // namespace

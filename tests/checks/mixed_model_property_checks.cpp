@@ -232,6 +232,7 @@ void reorder(std::vector<T>& numbers, const std::vector<std::size_t>& order) {
         return;
     }
     std::vector<T> moved;
+    moved.reserve(order.size());
     for (const std::size_t from : order) {
         moved.push_back(numbers[from]);
     }

@@ -62,7 +62,7 @@ RandomTerm randomTerm(Dice& dice, std::size_t records, int index) {
 } // namespace
 
 MixedModel randomModel(Dice& dice) {
-    const auto records = static_cast<std::size_t>(25 + dice.upTo(20));
+    const std::size_t records = 25 + static_cast<std::size_t>(dice.upTo(20));
     MixedModel model;
     model.response = randomNumbers(dice, records, 10, 20);
     model.intercept = !dice.oneIn(6);
@@ -116,7 +116,7 @@ MixedModel randomAnimalModel(Dice& dice, int size) {
     RandomTerm animal;
     animal.name = "animal";
     animal.precision = randomRelationship(dice, size);
-    const auto records = static_cast<std::size_t>(3 * size);
+    const std::size_t records = 3 * static_cast<std::size_t>(size);
     animal.levels = randomCodes(dice, records, size);
     RandomTerm taster;
     taster.name = "taster";

@@ -49,8 +49,9 @@ Case modelCase(std::string name, Limits limits, std::function<MixedModel(const C
 }
 
 /// A response, fixed factors, random factors.
-std::function<MixedModel(const Columns&)>
-plain(const char* response, std::vector<const char*> fixed, std::vector<const char*> terms) {
+std::function<MixedModel(const Columns&)> plain(const char* response,
+                                                const std::vector<const char*>& fixed,
+                                                const std::vector<const char*>& terms) {
     return [=](const Columns& columns) {
         MixedModel model;
         model.response = columns.numbers(response);
