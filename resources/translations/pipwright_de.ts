@@ -3723,51 +3723,51 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>%1 (mean of %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Mittel aus %2)</translation>
     </message>
     <message>
         <source>Not corrected to 20 °C: the table goes from 10 to 30 °C and up to 30 °Brix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht auf 20 °C umgerechnet: Die Tabelle reicht von 10 bis 30 °C und bis 30 °Brix.</translation>
     </message>
     <message>
         <source>%1 °Brix at 20 °C (%2; table of 1936)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 °Brix bei 20 °C (%2; Tabelle von 1936)</translation>
     </message>
     <message>
         <source>%1; above 21 °C its rows are not proofread</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; über 21 °C sind ihre Zeilen nicht gegengelesen</translation>
     </message>
     <message>
         <source>Sugar to acid %1, from %2 and %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Zucker zu Säure %1, aus %2 und %3</translation>
     </message>
     <message>
         <source>Streif index %1 by kgf, %2 by N (do not mix the two); from %3, %4 and starch %5 of 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Streif-Index %1 nach kgf, %2 nach N (nicht mischen); aus %3, %4 und Stärke %5 von 10</translation>
     </message>
     <message>
         <source>probe: 11 mm or 8 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Stempel: 11 mm oder 8 mm</translation>
     </message>
     <message>
         <source>ATC, or without it the juice&apos;s temperature, as 17 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>ATC, oder ohne sie die Temperatur des Saftes, etwa 17 °C</translation>
     </message>
     <message>
         <source>where it was kept: counter, fridge, cellar</source>
-        <translation type="unfinished"></translation>
+        <translation>wo sie lag: Zimmer, Kühlschrank, Keller</translation>
     </message>
     <message>
         <source>Iodine is poisonous: nobody eats what it touched, no animal gets it, and it does not go on the compost. Keep the bottle dark, marked and away from children and pets. Povidone-iodine does not show starch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jod ist giftig: Was es berührt hat, isst niemand, bekommt kein Tier und kommt nicht auf den Kompost. Die Flasche dunkel, beschriftet und fern von Kindern und Haustieren halten. Povidon-Jod zeigt keine Stärke.</translation>
     </message>
     <message>
         <source>Alkali burns: goggles and gloves, never a pipette by mouth, bottles marked. Nobody tastes juice that was titrated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauge ätzt: Schutzbrille und Handschuhe, nie mit dem Mund pipettieren, Flaschen beschriften. Titrierten Saft kostet niemand.</translation>
     </message>
     <message>
         <source>No Streif index: it needs firmness of the 11 mm probe, named as the instrument.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Streif-Index: Er braucht die Festigkeit mit dem 11-mm-Stempel, der als Gerät genannt ist.</translation>
     </message>
 </context>
 <context>
@@ -5381,7 +5381,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>Instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät</translation>
     </message>
 </context>
 <context>
@@ -7432,7 +7432,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mit %1</translation>
     </message>
 </context>
 <context>
