@@ -2,8 +2,8 @@
 
 #include "core/statistics/mixed_model_axes.h"
 #include "core/statistics/mixed_model_penalty.h"
+#include "core/statistics/mixed_model_step.h"
 
-#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -12,9 +12,6 @@
 namespace pipwright {
 
 namespace {
-
-using Matrix = Eigen::MatrixXd;
-using Vector = Eigen::VectorXd;
 
 std::size_t at(std::int32_t index) {
     return static_cast<std::size_t>(index);
@@ -166,26 +163,26 @@ class VarianceSearch {
             gradient[k] = slopes[k] + penalty.slopes[k];
         }
         freeze(gradient);
-        m_free.clear();
-        std::vector<double> freeGradient;
+        m_model.clear();
         std::vector<double> curvatures;
         for (std::size_t k = 0; k < m_all.size(); ++k) {
             if (isOpen(m_all[k])) {
-                m_free.push_back(m_all[k]);
-                freeGradient.push_back(gradient[k]);
+                open(m_all[k], gradient[k]);
                 curvatures.push_back(penalty.curvatures[k] + turningCurvature(m_all[k], gradient));
             }
         }
-        m_gradient = Eigen::Map<const Vector>(freeGradient.data(),
-                                              static_cast<Eigen::Index>(freeGradient.size()));
-        const std::vector<double> information = m_likelihood.averageInformation(m_free);
-        const auto count = static_cast<Eigen::Index>(m_free.size());
-        m_average = Eigen::Map<const Matrix>(information.data(), count, count);
-        m_information = m_average;
-        for (Eigen::Index k = 0; k < count; ++k) {
-            m_information(k, k) += curvatures[static_cast<std::size_t>(k)];
+        m_model.information = m_likelihood.averageInformation(m_model.parameters);
+        const std::size_t count = m_model.parameters.size();
+        for (std::size_t k = 0; k < count; ++k) {
+            double& own = m_model.information[k * count + k];
+            own += curvatures[k];
+            if (m_model.parameters[k].term < 0) {
+                m_model.expected[k] = own;
+            }
         }
-        return m_gradient.allFinite() && m_information.allFinite();
+        const auto finite = [](double number) { return std::isfinite(number); };
+        return std::all_of(m_model.gradient.begin(), m_model.gradient.end(), finite) &&
+               std::all_of(m_model.information.begin(), m_model.information.end(), finite);
     }
 
     /// What the data say of the axes of a term: q I - T.
@@ -267,154 +264,61 @@ class VarianceSearch {
         }
     }
 
-    struct Limits {
-        double low;
-        double high;
-    };
-
-    /// How far a variance may change, relatively.
-    [[nodiscard]] Limits limits(const SearchParameter& parameter) const {
+    /// Adds an open parameter to what the next step is made of.
+    void open(const SearchParameter& parameter, double gradient) {
+        constexpr double kOfCovariances = 0.01; // their average information can be next to nothing
+        constexpr double kAtOnce = 0.1;         // of what there is to say, from nearly 0
+        m_model.parameters.push_back(parameter);
+        m_model.gradient.push_back(gradient);
         if (parameter.term < 0) {
-            return {kMostResidualShrinking - 1, kMostGrowing - 1};
+            m_model.expected.push_back(0); // set when the information is known
+            m_model.leastDamping.push_back(0);
+            m_model.low.push_back(kMostResidualShrinking - 1);
+            m_model.high.push_back(kMostGrowing - 1);
+            return;
         }
-        const double levels = m_records.families[at(parameter.term)].levels;
-        const double said = std::max(m_said[at(parameter.term)][at(parameter.row)], 1e-300);
-        return {kMostShrinking - 1, std::max(kMostGrowing - 1, 0.1 * levels / said)};
-    }
-    [[nodiscard]] bool isSingle(const SearchParameter& parameter) const {
-        return parameter.term < 0 || m_records.families[at(parameter.term)].width == 1;
-    }
-
-    /// The solution of a system with an information matrix, scaled to a diagonal of 1.
-    static Vector solved(Matrix information, const Vector& right) {
-        const Vector scale = information.diagonal().cwiseMax(1e-12).cwiseSqrt();
-        const Vector inverse = scale.cwiseInverse();
-        information = (inverse.asDiagonal() * information * inverse.asDiagonal()).eval();
-        information.diagonal().array() += 1e-10;
-        return information.ldlt().solve(right.cwiseQuotient(scale)).cwiseQuotient(scale);
-    }
-
-    /// What a step without limits would gain. The limited one can promise less than nothing where
-    /// an axis that shrinks takes its covariances along, and that is no end of the search.
-    [[nodiscard]] double promise() const {
-        return -0.5 * m_gradient.dot(solved(dampedInformation(0), -m_gradient));
-    }
-
-    /// The step that information and gradient ask for, variances held to their limits and the
-    /// others set right for that.
-    [[nodiscard]] Vector limitedStep(double damping) const {
-        const Matrix information = dampedInformation(damping);
-        const auto count = static_cast<Eigen::Index>(m_free.size());
-        Vector step = Vector::Zero(count);
-        std::vector<bool> held(m_free.size(), false);
-        for (std::size_t round = 0; round <= m_free.size(); ++round) {
-            std::vector<Eigen::Index> open;
-            for (Eigen::Index k = 0; k < count; ++k) {
-                if (!held[static_cast<std::size_t>(k)]) {
-                    open.push_back(k);
-                }
-            }
-            const Vector rest = -(m_gradient + information * maskedStep(step, held));
-            const Vector wanted = solved(information(open, open), rest(open));
-            bool within = true;
-            for (std::size_t k = 0; k < open.size(); ++k) {
-                const auto place = static_cast<Eigen::Index>(k);
-                const SearchParameter& parameter = m_free[static_cast<std::size_t>(open[k])];
-                if (held[static_cast<std::size_t>(open[k])]) {
-                    continue; // just now, by its axis
-                }
-                step(open[k]) = wanted(place);
-                if (parameter.row != parameter.column) {
-                    continue;
-                }
-                const Limits limit = limits(parameter);
-                if (wanted(place) < limit.low || wanted(place) > limit.high) {
-                    step(open[k]) = std::clamp(wanted(place), limit.low, limit.high);
-                    held[static_cast<std::size_t>(open[k])] = true;
-                    within = false;
-                    if (wanted(place) < limit.low) {
-                        holdCovariances(parameter, step, held);
-                    }
-                }
-            }
-            if (within) {
-                break;
-            }
-        }
-        return step;
-    }
-    /// An axis that shrinks to its limit takes its covariances along with it.
-    void holdCovariances(const SearchParameter& axis, Vector& step, std::vector<bool>& held) const {
-        for (std::size_t k = 0; k < m_free.size(); ++k) {
-            const SearchParameter& other = m_free[k];
-            if (axis.term >= 0 && other.term == axis.term && other.row != other.column &&
-                (other.row == axis.row || other.column == axis.row)) {
-                step(static_cast<Eigen::Index>(k)) = 0;
-                held[k] = true;
-            }
-        }
-    }
-
-    /// The information with a share of what would be expected of independent levels added to its
-    /// diagonal: q d^2 of a variance, 2 q d_1 d_2 of a covariance, d = (q - T) / q. The average
-    /// information of a covariance near 0 says next to nothing of some directions.
-    [[nodiscard]] Matrix dampedInformation(double damping) const {
-        constexpr double kOfCovariances = 0.01;
-        Matrix damped = m_information;
-        for (std::size_t k = 0; k < m_free.size(); ++k) {
-            const SearchParameter& parameter = m_free[k];
-            const auto place = static_cast<Eigen::Index>(k);
-            if (parameter.term < 0) {
-                damped(place, place) += damping * m_information(place, place);
-                continue;
-            }
-            const auto& said = m_said[at(parameter.term)];
-            const double both = parameter.row == parameter.column ? 1 : 2;
-            const double expected = both * said[at(parameter.row)] * said[at(parameter.column)] /
-                                    m_records.families[at(parameter.term)].levels;
-            const double share = isSingle(parameter) ? damping : std::max(damping, kOfCovariances);
-            damped(place, place) += share * expected;
-        }
-        return damped;
-    }
-    static Vector maskedStep(const Vector& step, const std::vector<bool>& held) {
-        Vector masked = step;
-        for (std::size_t k = 0; k < held.size(); ++k) {
-            if (!held[k]) {
-                masked(static_cast<Eigen::Index>(k)) = 0;
-            }
-        }
-        return masked;
+        const DesignFamily& family = m_records.families[at(parameter.term)];
+        const double levels = family.levels;
+        const double said = m_said[at(parameter.term)][at(parameter.row)];
+        const double other = m_said[at(parameter.term)][at(parameter.column)];
+        const double both = parameter.row == parameter.column ? 1 : 2;
+        m_model.expected.push_back(both * said * other / levels);
+        m_model.leastDamping.push_back(family.width == 1 ? 0 : kOfCovariances);
+        m_model.low.push_back(kMostShrinking - 1);
+        m_model.high.push_back(
+            std::max(kMostGrowing - 1, kAtOnce * levels / std::max(said, 1e-300)));
     }
 
     /// The point a step leads to.
-    [[nodiscard]] VarianceState stepped(const VarianceState& from, const Vector& step) const {
+    [[nodiscard]] VarianceState stepped(const VarianceState& from,
+                                        const std::vector<double>& step) const {
         VarianceState state = from;
         for (std::size_t term = 0; term < m_task.terms.size(); ++term) {
             stretch(static_cast<std::int32_t>(term), step, state.factors[term]);
         }
-        for (std::size_t k = 0; k < m_free.size(); ++k) {
-            if (m_free[k].term < 0) {
-                state.residual[at(m_free[k].group)] *= 1 + step(static_cast<Eigen::Index>(k));
+        for (std::size_t k = 0; k < m_model.parameters.size(); ++k) {
+            if (m_model.parameters[k].term < 0) {
+                state.residual[at(m_model.parameters[k].group)] *= 1 + step[k];
             }
         }
         return state;
     }
     /// The matrix L of a term after a step: L times the root of I + D, plus what turns free axes
     /// towards frozen ones.
-    void stretch(std::int32_t term, const Vector& step, std::vector<double>& factor) const {
+    void stretch(std::int32_t term, const std::vector<double>& step,
+                 std::vector<double>& factor) const {
         const std::size_t width = at(m_records.families[at(term)].width);
         std::vector<double> change(width * width, 0.0);
         std::vector<double> turning(width * width, 0.0);
         double most = kMostGrowing;
         bool changed = false;
-        for (std::size_t k = 0; k < m_free.size(); ++k) {
-            const SearchParameter& parameter = m_free[k];
+        for (std::size_t k = 0; k < m_model.parameters.size(); ++k) {
+            const SearchParameter& parameter = m_model.parameters[k];
             if (parameter.term != term) {
                 continue;
             }
             changed = true;
-            const double value = step(static_cast<Eigen::Index>(k));
+            const double value = step[k];
             const std::size_t below = at(parameter.row) * width + at(parameter.column);
             const std::size_t above = at(parameter.column) * width + at(parameter.row);
             if (turns(parameter)) {
@@ -445,14 +349,13 @@ class VarianceSearch {
 
     /// Takes one step; false when there is nothing (more) to gain.
     bool step(SearchEnd& end) {
-        if (m_free.empty()) {
+        if (m_model.parameters.empty()) {
             end.converged = true;
             return false;
         }
         const VarianceState from = m_likelihood.state();
         const double before = m_objective;
-        Vector step = limitedStep(0);
-        const double promised = promise();
+        const double promised = promisedGain(m_model);
         if (promised < m_control.tolerance) {
             end.converged = true;
             return false;
@@ -462,22 +365,19 @@ class VarianceSearch {
         constexpr double kMostDamping = 1e5;
         for (double damping = 0; damping < kMostDamping;
              damping = std::max(kFirstDamping, 4 * damping)) {
-            if (damping > 0) {
-                step = limitedStep(damping);
-            }
-            if (moveTo(stepped(from, step)) && m_objective <= before + rounding) {
+            if (moveTo(stepped(from, limitedStep(m_model, damping))) &&
+                m_objective <= before + rounding) {
                 return true;
             }
         }
         // Expectation-maximisation: the gradient divided by the count behind each variance.
-        Vector sure = Vector::Zero(step.size());
-        for (std::size_t k = 0; k < m_free.size(); ++k) {
-            const SearchParameter& parameter = m_free[k];
+        std::vector<double> sure(m_model.parameters.size(), 0.0);
+        for (std::size_t k = 0; k < m_model.parameters.size(); ++k) {
+            const SearchParameter& parameter = m_model.parameters[k];
             const double count = parameter.term < 0 ? static_cast<double>(m_records.count())
                                                     : m_records.families[at(parameter.term)].levels;
             const double half = parameter.row == parameter.column ? 1 : 0.5;
-            const auto place = static_cast<Eigen::Index>(k);
-            sure(place) = std::max(-half * m_gradient(place) / count, -0.9);
+            sure[k] = std::max(-half * m_model.gradient[k] / count, -0.9);
         }
         if (moveTo(stepped(from, sure)) && m_objective < before - rounding) {
             return true;
@@ -511,12 +411,8 @@ class VarianceSearch {
         }
         end.groupAtBoundary = m_frozenGroups;
         end.penalty = penaltyValue(m_records, m_task, m_likelihood.state());
-        end.parameters = m_free;
-        end.information.assign(m_average.data(), m_average.data() + m_average.size());
-        for (Eigen::Index k = 0; k < m_information.rows(); ++k) {
-            end.information[static_cast<std::size_t>(k * m_information.rows() + k)] =
-                m_information(k, k);
-        }
+        end.parameters = m_model.parameters;
+        end.information = m_model.information;
         return end;
     }
 
@@ -525,13 +421,10 @@ class VarianceSearch {
     const SearchTask& m_task;
     const FitControl& m_control;
     std::vector<SearchParameter> m_all;
-    std::vector<SearchParameter> m_free;
     std::vector<std::vector<bool>> m_frozen; // of each term's axes
     std::vector<bool> m_frozenGroups;        // of the residual
     std::vector<std::vector<double>> m_said; // of each term's axes: q - T
-    Vector m_gradient;
-    Matrix m_average;
-    Matrix m_information;
+    StepModel m_model;                       // at the present point, of the open parameters
     bool m_profile = false;
     double m_objective = 0;
 };
