@@ -10,7 +10,7 @@ namespace pipwright {
 
 /// The variances of a model at one point of the search.
 struct VarianceState {
-    /// Of each random term a k x k matrix L with S = L L', row by row. Not nearly 0 means nothing
+    /// Of each random term a k x k matrix L with S = L L', row by row. Being nearly 0 means nothing
     /// special to the equations below: L may hold columns of zeros, or be 0.
     std::vector<std::vector<double>> factors;
     std::vector<double> residual; ///< of each group
