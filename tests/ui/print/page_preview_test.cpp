@@ -98,7 +98,7 @@ TEST(PreviewPane, NamesEveryButtonAndGreysTheOnesThatLeadNowhere) {
     PreviewPane pane;
     pane.setPages({pageWith("one"), pageWith("two")});
     const auto buttons = pane.findChildren<QToolButton*>();
-    ASSERT_EQ(buttons.size(), 6);
+    ASSERT_EQ(buttons.size(), 7);
     for (const QToolButton* button : buttons) {
         EXPECT_FALSE(button->accessibleName().isEmpty());
     }
