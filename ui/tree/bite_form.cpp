@@ -42,9 +42,9 @@ Result<BiteWords> readBite(const QString& typed) {
 
 BiteForm::BiteForm(OpenBook& book, QWidget* parent)
     : EntryForm(book, parent), m_line(new QLineEdit(this)),
-      m_understood(new FlowText({}, FlowText::Weight::small, this)), m_taster(new QComboBox(this)),
+      m_understood(new FlowText({}, FlowText::Weight::small, this)),
       m_fields(new ConditionFields(ConditionFields::Asked::bite, this)),
-      m_carried(new QWidget(this)),
+      m_taster(new QComboBox(this)), m_carried(new QWidget(this)),
       m_carriedWords(new FlowText({}, FlowText::Weight::small, m_carried)) {
     m_line->setAccessibleName(tr("Liking, then words"));
     m_line->setPlaceholderText(tr("7.5 crisp, sharp, aniseed"));

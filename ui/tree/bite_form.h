@@ -51,8 +51,8 @@ class BiteForm : public EntryForm {
 
     QLineEdit* m_line;
     FlowText* m_understood;
-    QComboBox* m_taster;
     ConditionFields* m_fields;
+    QComboBox* m_taster; ///< behind the condition, also for the Tab key
     QWidget* m_carried;
     FlowText* m_carriedWords;
     QString m_saving;   ///< the tree the bite being saved is of

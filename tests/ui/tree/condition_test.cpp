@@ -8,6 +8,7 @@
 #include "ui/widgets/notice_bar.h"
 
 #include <QAbstractButton>
+#include <QApplication>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QSet>
@@ -44,6 +45,13 @@ TEST_F(Condition, SavingABiteSaysWhyItIsNoFairTest) {
                                      "over-ripe."));
     m_book->selectPlant(plant(m_second)); // the word was of another tree
     EXPECT_EQ(said(), QString());
+}
+
+TEST_F(Condition, TheTabKeyLeadsFromTheLineToTheConditionNotToTheTaster) {
+    BiteForm* form = bite();
+    type("7.5 crisp");
+    press(Qt::Key_Tab);
+    EXPECT_TRUE(form->fields()->isAncestorOf(QApplication::focusWidget()));
 }
 
 TEST_F(Condition, SavingAFairBiteSaysSoAndAnUnclearOneWhatIsMissing) {
