@@ -59,16 +59,14 @@ Outcome addPart(const MixedModelEquations::Content& equations, const ContrastPar
     return {}; // a level without a column is the one others are compared with: 0
 }
 
-} // namespace
-
-Result<std::vector<double>>
-MixedFit::contrastCovariances(std::span<const Contrast> contrasts) const {
-    const MixedModelEquations::Content& equations = *m_content->equations;
-    const ModelRecords& records = *equations.records;
-    const std::size_t unknowns = at(records.unknowns());
+/// L'c for several contrasts, numbers of one unknown together, in the units of the factor.
+Result<std::vector<double>> contrastSides(const MixedFit::Content& fit,
+                                          const ScaledEquations& scaled,
+                                          std::span<const Contrast> contrasts) {
+    const MixedModelEquations::Content& equations = *fit.equations;
+    const std::size_t unknowns = at(equations.records->unknowns());
     const std::size_t count = contrasts.size();
     std::vector<double> sides(unknowns * count, 0.0);
-    const ScaledEquations scaled(records, *equations.counts, equations.fixed.dropped);
     for (std::size_t k = 0; k < count; ++k) {
         std::vector<double> coefficients(unknowns, 0.0);
         for (const ContrastPart& part : contrasts[k]) {
@@ -76,18 +74,64 @@ MixedFit::contrastCovariances(std::span<const Contrast> contrasts) const {
                 return outcome.problem();
             }
         }
-        // var(c'(u_hat - u)) = (L'c)' C^-1 (L'c).
-        scaled.scaleSide(m_content->state, coefficients);
+        scaled.scaleSide(fit.state, coefficients);
         for (std::size_t unknown = 0; unknown < unknowns; ++unknown) {
-            const bool fixed = unknown >= at(records.randomUnknowns);
-            sides[unknown * count + k] =
-                coefficients[unknown] * (fixed ? m_content->fixedScale : 1.0);
+            const bool fixed = unknown >= at(equations.records->randomUnknowns);
+            sides[unknown * count + k] = coefficients[unknown] * (fixed ? fit.fixedScale : 1.0);
         }
     }
+    return sides;
+}
+
+} // namespace
+
+Result<std::vector<double>>
+MixedFit::contrastCovariances(std::span<const Contrast> contrasts) const {
+    const MixedModelEquations::Content& equations = *m_content->equations;
+    const ModelRecords& records = *equations.records;
+    const std::size_t count = contrasts.size();
+    const ScaledEquations scaled(records, *equations.counts, equations.fixed.dropped);
+    // var(c'(u_hat - u)) = (L'c)' C^-1 (L'c).
+    const Result<std::vector<double>> sides = contrastSides(*m_content, scaled, contrasts);
+    if (!sides) {
+        return sides.problem();
+    }
     std::vector<double> covariances(count * count, 0.0);
-    m_content->factor->subtractProducts(sides, static_cast<std::int32_t>(count), covariances);
+    m_content->factor->subtractProducts(*sides, static_cast<std::int32_t>(count), covariances);
     for (double& number : covariances) {
         number *= -records.scale * records.scale;
+    }
+    return covariances;
+}
+
+Result<std::vector<double>> MixedFit::contrastCovariancesWith(std::span<const Contrast> contrasts,
+                                                              std::int32_t term) const {
+    const MixedModelEquations::Content& equations = *m_content->equations;
+    const ModelRecords& records = *equations.records;
+    if (term < 0 || at(term) >= equations.terms.size()) {
+        return noSuchEffect();
+    }
+    const ScaledEquations scaled(records, *equations.counts, equations.fixed.dropped);
+    Result<std::vector<double>> sides = contrastSides(*m_content, scaled, contrasts);
+    if (!sides) {
+        return sides.problem();
+    }
+    // cov(c'(u_hat - u), u_hat - u) = (L'c)' C^-1 L'.
+    const std::size_t count = contrasts.size();
+    m_content->factor->solve(*sides, static_cast<std::int32_t>(count));
+    const DesignFamily& family = records.families[at(term)];
+    const std::size_t effects = at(family.levels) * at(family.width);
+    std::vector<double> covariances(count * effects, 0.0);
+    std::vector<double> column(at(records.unknowns()), 0.0);
+    for (std::size_t k = 0; k < count; ++k) {
+        for (std::size_t unknown = 0; unknown < column.size(); ++unknown) {
+            column[unknown] = (*sides)[unknown * count + k];
+        }
+        scaled.toEffects(m_content->state, column);
+        for (std::size_t effect = 0; effect < effects; ++effect) {
+            covariances[k * effects + effect] =
+                column[at(family.firstUnknown) + effect] * records.scale * records.scale;
+        }
     }
     return covariances;
 }

@@ -147,6 +147,11 @@ class MixedFit {
     /// a row. Each contrast costs one pass through the factor.
     [[nodiscard]] Result<std::vector<double>>
     contrastCovariances(std::span<const Contrast> contrasts) const;
+    /// Covariances of the prediction errors of several contrasts with every effect of a random
+    /// term: a row a contrast, in a row the effects as in RandomEffects::predictions.
+    /// Problem badInput: an effect or a term the model does not have.
+    [[nodiscard]] Result<std::vector<double>>
+    contrastCovariancesWith(std::span<const Contrast> contrasts, std::int32_t term) const;
 
     struct Content;
     explicit MixedFit(std::shared_ptr<const Content> content) : m_content(std::move(content)) {}
