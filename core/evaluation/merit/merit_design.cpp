@@ -108,9 +108,9 @@ VarianceChoice choiceOf(const VariancePrior& prior, bool assumed) {
 /// Builds a MeritDesign part by part.
 class MeritDesigner {
   public:
-    MeritDesigner(const OrchardView& view, const TraitRecords& records, const MeritOptions& options,
-                  const KnownBefore& known)
-        : m_view(view), m_records(records.records), m_all(records), m_options(options),
+    MeritDesigner(const MeritFamilies& families, const TraitRecords& records,
+                  const MeritOptions& options, const KnownBefore& known)
+        : m_families(families), m_records(records.records), m_all(records), m_options(options),
           m_known(known) {}
 
     Result<MeritDesign> design() {
@@ -164,23 +164,18 @@ class MeritDesigner {
 
     /// The genotypes seen, and with the pedigree all their ancestors.
     Outcome addGenotypes() {
-        std::vector<bool> wanted(m_view.genotypes().size(), false);
+        const Pedigree& whole = *m_families.pedigree;
+        std::vector<bool> wanted(place(whole.size()), false);
         for (const TraitRecord& record : m_records) {
             wanted[record.genotype] = true;
         }
         RandomTerm term;
         term.name = "genotype";
-        std::optional<Pedigree> whole;
         if (m_options.pedigree) {
-            Result<Pedigree> pedigree = m_view.pedigree();
-            if (!pedigree) {
-                return pedigree.problem();
-            }
-            whole = std::move(*pedigree);
-            for (int rank = whole->size() - 1; rank >= 0; --rank) {
-                const int genotype = whole->atRank(rank);
+            for (int rank = whole.size() - 1; rank >= 0; --rank) {
+                const int genotype = whole.atRank(rank);
                 if (wanted[place(genotype)]) {
-                    want(whole->parentsOf(genotype), wanted);
+                    want(whole.parentsOf(genotype), wanted);
                 }
             }
         }
@@ -190,8 +185,8 @@ class MeritDesigner {
                 m_design.genotypes.push_back(i);
             }
         }
-        if (whole) {
-            Result<LevelPrecision> precision = relationship(*whole);
+        if (m_options.pedigree) {
+            Result<LevelPrecision> precision = relationship(whole);
             if (!precision) {
                 return precision.problem();
             }
@@ -228,7 +223,7 @@ class MeritDesigner {
             parents.push_back({level(both.seed), level(both.pollen)});
         }
         const GenotypeName nameOf = [&](int one) {
-            return m_view.genotypes()[m_design.genotypes[place(one)]].called();
+            return (*m_families.names)[m_design.genotypes[place(one)]];
         };
         const Result<Pedigree> part = Pedigree::of(parents, nameOf);
         if (!part) {
@@ -422,7 +417,7 @@ class MeritDesigner {
         }
     }
 
-    const OrchardView& m_view;
+    const MeritFamilies& m_families;
     const std::vector<TraitRecord>& m_records;
     const TraitRecords& m_all;
     const MeritOptions& m_options;
@@ -433,13 +428,13 @@ class MeritDesigner {
 
 } // namespace
 
-Result<MeritDesign> meritDesign(const OrchardView& view, const TraitRecords& records,
+Result<MeritDesign> meritDesign(const MeritFamilies& families, const TraitRecords& records,
                                 const MeritOptions& options, const KnownBefore& known) {
     if (records.records.empty()) {
         return Problem{ProblemCode::badInput, "Nothing has been scored yet.",
                        "Taste some fruit, or bring scores in, and come back.", ""};
     }
-    return MeritDesigner(view, records, options, known).design();
+    return MeritDesigner(families, records, options, known).design();
 }
 
 Contrast levelContrast(const MeritDesign& design) {

@@ -51,8 +51,8 @@ struct MeritDesign {
     std::vector<std::int32_t> residualGroupOf;    ///< by person; 0 the typical taster
 };
 
-/// Problem badInput: no records, or a ring in the pedigree.
-Result<MeritDesign> meritDesign(const OrchardView& view, const TraitRecords& records,
+/// Problem badInput: no records.
+Result<MeritDesign> meritDesign(const MeritFamilies& families, const TraitRecords& records,
                                 const MeritOptions& options, const KnownBefore& known);
 
 /// The general level as a contrast of the model; empty when it is known.

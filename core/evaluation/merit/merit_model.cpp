@@ -11,6 +11,7 @@ namespace pipwright {
 
 /// All of a fitted merit model.
 struct MeritModel::Content {
+    MeritFamilies families;
     std::shared_ptr<const TraitRecords> records;
     MeritOptions options;
     MeritDesign design;
@@ -165,10 +166,10 @@ struct FittedDesign {
     std::vector<bool> ownNoise;
 };
 
-Result<FittedDesign> fitDesign(const OrchardView& view, const TraitRecords& records,
+Result<FittedDesign> fitDesign(const MeritFamilies& families, const TraitRecords& records,
                                const MeritOptions& options, const KnownBefore& known,
                                const std::stop_token& stop) {
-    Result<MeritDesign> design = meritDesign(view, records, options, known);
+    Result<MeritDesign> design = meritDesign(families, records, options, known);
     if (!design) {
         return design.problem();
     }
@@ -184,15 +185,15 @@ Result<FittedDesign> fitDesign(const OrchardView& view, const TraitRecords& reco
 }
 
 /// First with one residual for all, then with one for each taster who has enough scores.
-Result<FittedDesign> fitWithTasterNoise(const OrchardView& view, const TraitRecords& records,
+Result<FittedDesign> fitWithTasterNoise(const MeritFamilies& families, const TraitRecords& records,
                                         const MeritOptions& options, const std::stop_token& stop) {
-    Result<FittedDesign> first = fitDesign(view, records, options, {}, stop);
+    Result<FittedDesign> first = fitDesign(families, records, options, {}, stop);
     const std::vector<bool> enough = tastersWithEnough(records);
     if (!first || !options.tasterNoise || std::count(enough.begin(), enough.end(), true) < 2) {
         return first;
     }
     const TasterNoise noise{first->fit.residualVariance(0), enough};
-    Result<FittedDesign> second = fitDesign(view, records, options, {nullptr, &noise}, stop);
+    Result<FittedDesign> second = fitDesign(families, records, options, {nullptr, &noise}, stop);
     if (second) {
         second->ownNoise = enough;
     }
@@ -203,13 +204,29 @@ Result<FittedDesign> fitWithTasterNoise(const OrchardView& view, const TraitReco
 
 Result<MeritModel> MeritModel::fit(const OrchardView& view, TraitRecords records,
                                    const MeritOptions& options, std::stop_token stop) {
+    Result<Pedigree> pedigree = view.pedigree();
+    if (!pedigree) {
+        return pedigree.problem();
+    }
+    std::vector<std::string> names;
+    names.reserve(view.genotypes().size());
+    for (Index i = 0; i < view.genotypes().size(); ++i) {
+        names.push_back(view.genotypes()[i].called());
+    }
+    return fit({std::make_shared<const Pedigree>(std::move(*pedigree)),
+                std::make_shared<const std::vector<std::string>>(std::move(names))},
+               std::move(records), options, std::move(stop));
+}
+
+Result<MeritModel> MeritModel::fit(MeritFamilies families, TraitRecords records,
+                                   const MeritOptions& options, std::stop_token stop) {
     if (records.records.size() > 1 && allAlike(records)) {
         return Problem{ProblemCode::badInput,
                        "All scores are the same, so nothing can be told apart.",
                        "Taste again, and use the whole of the scale.", ""};
     }
     auto shared = std::make_shared<const TraitRecords>(std::move(records));
-    Result<FittedDesign> fitted = fitWithTasterNoise(view, *shared, options, stop);
+    Result<FittedDesign> fitted = fitWithTasterNoise(families, *shared, options, stop);
     if (!fitted) {
         return fitted.problem();
     }
@@ -220,16 +237,16 @@ Result<MeritModel> MeritModel::fit(const OrchardView& view, TraitRecords records
     FoundVariances found = variancesOf(fitted->design, fitted->fit, shared->persons.size());
     const double spread = spreadOf(*shared);
     return MeritModel(std::make_shared<const Content>(
-        Content{std::move(shared), options, std::move(fitted->design), std::move(found),
-                std::move(fitted->ownNoise), std::move(fitted->fit), std::move(*merits), spread}));
+        Content{std::move(families), std::move(shared), options, std::move(fitted->design),
+                std::move(found), std::move(fitted->ownNoise), std::move(fitted->fit),
+                std::move(*merits), spread}));
 }
 
-Result<MeritModel> MeritModel::switched(const OrchardView& view,
-                                        const MeritOptions& options) const {
+Result<MeritModel> MeritModel::switched(const MeritOptions& options) const {
     MeritOptions held = options;
     held.priors = m_content->design.priors;
     Result<FittedDesign> fitted =
-        fitDesign(view, records(), held, {&m_content->found, nullptr}, {});
+        fitDesign(m_content->families, records(), held, {&m_content->found, nullptr}, {});
     if (!fitted) {
         return fitted.problem();
     }
@@ -237,9 +254,10 @@ Result<MeritModel> MeritModel::switched(const OrchardView& view,
     if (!merits) {
         return merits.problem();
     }
-    return MeritModel(std::make_shared<const Content>(Content{
-        m_content->records, std::move(held), std::move(fitted->design), m_content->found,
-        m_content->ownNoise, std::move(fitted->fit), std::move(*merits), m_content->spread}));
+    return MeritModel(std::make_shared<const Content>(
+        Content{m_content->families, m_content->records, std::move(held), std::move(fitted->design),
+                m_content->found, m_content->ownNoise, std::move(fitted->fit), std::move(*merits),
+                m_content->spread}));
 }
 
 const TraitRecords& MeritModel::records() const {

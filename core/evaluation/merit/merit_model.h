@@ -103,6 +103,12 @@ struct MeritWaterfall {
     UncertainValue merit;
 };
 
+/// Who descends from whom, and what they are called.
+struct MeritFamilies {
+    std::shared_ptr<const Pedigree> pedigree;
+    std::shared_ptr<const std::vector<std::string>> names;
+};
+
 /// A fitted merit model. A value, cheap to copy, safe to read from several threads.
 class MeritModel {
   public:
@@ -111,9 +117,11 @@ class MeritModel {
     /// in the pedigree. Problem cancelled.
     static Result<MeritModel> fit(const OrchardView& view, TraitRecords records,
                                   const MeritOptions& options = {}, std::stop_token stop = {});
+    /// The same of any pedigree; the records' genotypes are its members.
+    static Result<MeritModel> fit(MeritFamilies families, TraitRecords records,
+                                  const MeritOptions& options = {}, std::stop_token stop = {});
     /// The same records with other switches, at the variances found already: fast.
-    [[nodiscard]] Result<MeritModel> switched(const OrchardView& view,
-                                              const MeritOptions& options) const;
+    [[nodiscard]] Result<MeritModel> switched(const MeritOptions& options) const;
 
     [[nodiscard]] const TraitRecords& records() const;
     [[nodiscard]] const MeritOptions& options() const;
