@@ -7,7 +7,7 @@ namespace pipwright {
 
 namespace {
 
-constexpr std::int64_t kLinesBetweenNews = 1024;
+constexpr std::int64_t kEntriesBetweenNews = 1024;
 
 std::optional<std::int64_t> wholeNumber(std::string_view text) {
     std::int64_t number = 0;
@@ -95,7 +95,7 @@ Outcome ArchiveJournal::read(const EntrySink& sink, const BytesRead& bytes) {
             return outcome;
         }
         const std::int64_t all = m_entryTable.bytesRead() + m_changeTable.bytesRead();
-        if (m_entries % kLinesBetweenNews == 0 && !bytes(all - std::exchange(told, all))) {
+        if (m_entries % kEntriesBetweenNews == 0 && !bytes(all - std::exchange(told, all))) {
             return Problem{ProblemCode::cancelled, "the import was stopped.",
                            "Nothing was written; start again when it suits.", ""};
         }

@@ -1,5 +1,7 @@
 #include "core/fruit/fruit_size.h"
 
+#include "core/fruit/wrong_amount.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -12,10 +14,6 @@ constexpr int kStep = 5;
 constexpr double kMostMillimetres = 300;
 constexpr double kCartonGrams = 42 * 453.59237;
 
-Problem wrong(std::string what, std::string remedy) {
-    return {ProblemCode::badInput, std::move(what), std::move(remedy), ""};
-}
-
 int lowerLimit(int number) {
     return kSmallestLimit + kStep * (number - 1);
 }
@@ -24,7 +22,7 @@ int lowerLimit(int number) {
 
 Result<SizeClass> SizeClass::of(Millimetres diameter) {
     if (!(diameter.number() >= 0 && diameter.number() <= kMostMillimetres)) { // NaN too
-        return wrong("That is no diameter of a fruit.", "Type millimetres, as 68.");
+        return wrongAmount("That is no diameter of a fruit.", "Type millimetres, as 68.");
     }
     const double steps = std::floor((diameter.number() - kSmallestLimit) / kStep) + 1;
     return SizeClass{std::clamp(static_cast<int>(steps), 0, kCount - 1)};
@@ -66,15 +64,15 @@ Result<MeanSize> meanSize(std::span<const SizedFruit> fruit) {
     double weighted = 0;
     for (const SizedFruit& one : fruit) {
         if (!std::isfinite(one.mass.number()) || one.mass.number() < 0) {
-            return wrong("A class has a mass below nothing.", "Type kilograms, as 12.5.");
+            return wrongAmount("A class has a mass below nothing.", "Type kilograms, as 12.5.");
         }
         const auto middle = one.size.middle();
         (middle ? mean.counted : mean.leftOut) += one.mass;
         weighted += middle ? middle->number() * one.mass.number() : 0;
     }
     if (mean.counted.number() <= 0) {
-        return wrong("No fruit lies in a class that has a middle.",
-                     "Weigh the fruit between 55 and 90 mm, or measure each.");
+        return wrongAmount("No fruit lies in a class that has a middle.",
+                           "Weigh the fruit between 55 and 90 mm, or measure each.");
     }
     mean.diameter = Millimetres{weighted / mean.counted.number()};
     return mean;
@@ -82,7 +80,7 @@ Result<MeanSize> meanSize(std::span<const SizedFruit> fruit) {
 
 Result<Grams> meanMassInCarton(int count) {
     if (count < 1) {
-        return wrong("A carton holds at least one fruit.", "Type the count, as 100.");
+        return wrongAmount("A carton holds at least one fruit.", "Type the count, as 100.");
     }
     return Grams{kCartonGrams / count};
 }

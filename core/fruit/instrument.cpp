@@ -1,5 +1,6 @@
 #include "core/fruit/instrument.h"
 
+#include "core/units/digits.h"
 #include "core/units/text.h"
 
 #include <charconv>
@@ -15,10 +16,6 @@ struct NamedNumber {
     double value;
     std::string_view behind;
 };
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::vector<NamedNumber> numbersIn(std::string_view text) {
     std::vector<NamedNumber> numbers;

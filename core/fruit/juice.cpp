@@ -1,5 +1,7 @@
 #include "core/fruit/juice.h"
 
+#include "core/fruit/wrong_amount.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -61,10 +63,6 @@ double correctionAt(double brix, double degrees) {
            100;
 }
 
-Problem wrong(std::string what, std::string remedy) {
-    return {ProblemCode::badInput, std::move(what), std::move(remedy), ""};
-}
-
 bool isAmount(double number) {
     return std::isfinite(number) && number >= 0;
 }
@@ -80,23 +78,24 @@ std::optional<double> neutralised(const Titration& titration, Acid acid,
 }
 
 Problem noTitration() {
-    return wrong("The titration lacks an amount that is above nothing.",
-                 "Type the millilitres and the strength of the alkali, and the sample.");
+    return wrongAmount("The titration lacks an amount that is above nothing.",
+                       "Type the millilitres and the strength of the alkali, and the sample.");
 }
 
 } // namespace
 
 Result<BrixAt20> brixAt20(Brix reading, Celsius juice, Refractometer refractometer) {
     if (!(reading.number() >= 0 && reading.number() <= 100)) { // NaN too
-        return wrong("That is no reading of a refractometer.", "Type degrees Brix, as 12.5.");
+        return wrongAmount("That is no reading of a refractometer.", "Type degrees Brix, as 12.5.");
     }
     if (refractometer == Refractometer::compensated) {
         return BrixAt20{reading, Brix{0}, true};
     }
     const double degrees = juice.degrees();
     if (!(degrees >= kFirstDegree && degrees <= kLastDegree) || reading.number() > kMostBrix) {
-        return wrong("The correction is tabled from 10 to 30 degrees Celsius and up to 30 Brix.",
-                     "Bring the juice to about 20 degrees and read again.");
+        return wrongAmount(
+            "The correction is tabled from 10 to 30 degrees Celsius and up to 30 Brix.",
+            "Bring the juice to about 20 degrees and read again.");
     }
     const Brix correction{correctionAt(reading.number(), degrees)};
     return BrixAt20{reading + correction, correction, degrees <= kLastPrintedDegree};
@@ -140,16 +139,17 @@ GramsPerLitre inTermsOf(Acid wanted, GramsPerLitre acidity, Acid given, AcidEqui
 
 Result<double> sugarAcidRatio(Brix solids, GramsPerLitre acidity) {
     if (!isAmount(solids.number()) || !isAmount(acidity.number()) || acidity.number() == 0) {
-        return wrong("The ratio needs soluble solids and an acidity above nothing.",
-                     "Look at both values.");
+        return wrongAmount("The ratio needs soluble solids and an acidity above nothing.",
+                           "Look at both values.");
     }
     return solids.number() / (acidity.number() / 10);
 }
 
 Result<Brix> sugarLessAcid(Brix solids, GramsPerLitre acidity, double multiple) {
     if (!isAmount(solids.number()) || !isAmount(acidity.number()) || !isAmount(multiple)) {
-        return wrong("Soluble solids, acidity and the multiple must be numbers above nothing.",
-                     "Look at the three values.");
+        return wrongAmount(
+            "Soluble solids, acidity and the multiple must be numbers above nothing.",
+            "Look at the three values.");
     }
     return solids - Brix{multiple * acidity.number() / 10};
 }

@@ -1,5 +1,6 @@
 #include "core/history/edits.h"
 
+#include "core/history/named_change.h"
 #include "core/orchard/dictionary.h"
 #include "core/season/crop_season.h"
 
@@ -37,13 +38,6 @@ Observation about(const EditedTree& tree, const EditContext& context) {
     one.cropYear = cropYearOf(context.day, context, CropRecord::fruit);
     one.person = context.person;
     return one;
-}
-
-ChangeSet named(std::string sentence, const EditContext& context) {
-    ChangeSet set;
-    set.sentence = std::move(sentence);
-    set.person = context.person;
-    return set;
 }
 
 /// Words for the sentence of an undo; the key reads well enough in English.

@@ -1,5 +1,6 @@
 #include "core/history/graft_edits.h"
 
+#include "core/history/named_change.h"
 #include "core/units/text.h"
 
 #include <charconv>
@@ -7,13 +8,6 @@
 namespace pipwright {
 
 namespace {
-
-ChangeSet named(std::string sentence, const EditContext& context) {
-    ChangeSet set;
-    set.sentence = std::move(sentence);
-    set.person = context.person;
-    return set;
-}
 
 std::string graftsOf(std::int64_t number, const std::string& code) {
     return std::to_string(number) + (number == 1 ? " graft of " : " grafts of ") + code;

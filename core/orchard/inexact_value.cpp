@@ -35,7 +35,7 @@ constexpr std::array kPrefixes = {
 
 constexpr std::array<std::string_view, 4> kBetween = {"to", "..", "\xE2\x80\x93", "-"};
 
-Problem unreadable(std::string_view typed) {
+Problem unreadableValue(std::string_view typed) {
     return {ProblemCode::badInput, "\"" + std::string(typed) + "\" is not a value.",
             "Type a number, as 13, ~13, <12 or 13-14, with its unit if you like.", ""};
 }
@@ -167,14 +167,14 @@ Result<InexactValue> readInexactValue(std::string_view typed) {
     value.qualifier = takePrefix(rest);
     const auto low = takeNumber(rest);
     if (!low) {
-        return unreadable(value.typed);
+        return unreadableValue(value.typed);
     }
     value.low = *low;
     if (takeBetween(rest)) {
         value.high = takeNumber(rest);
         if (!value.high || value.qualifier == Qualifier::lessThan ||
             value.qualifier == Qualifier::greaterThan) {
-            return unreadable(value.typed);
+            return unreadableValue(value.typed);
         }
         if (*value.high < value.low) {
             return Problem{ProblemCode::badInput,
@@ -185,7 +185,7 @@ Result<InexactValue> readInexactValue(std::string_view typed) {
     }
     const std::size_t unitLength = trimmed(rest).size();
     if (!trimmed(rest).empty() && trimmed(rest).front() >= '0' && trimmed(rest).front() <= '9') {
-        return unreadable(value.typed);
+        return unreadableValue(value.typed);
     }
     // The unit as it was typed, not as it was folded; folding keeps no length, so from the digits.
     const auto lastDigit = value.typed.find_last_of("0123456789");
@@ -193,7 +193,7 @@ Result<InexactValue> readInexactValue(std::string_view typed) {
         value.unitTyped = std::string(trimmed(std::string_view(value.typed).substr(lastDigit + 1)));
         if (value.unitTyped.empty() || value.unitTyped.front() == ',' ||
             value.unitTyped.front() == '.' || value.unitTyped.front() == '-') {
-            return unreadable(value.typed);
+            return unreadableValue(value.typed);
         }
     }
     return value;

@@ -1,5 +1,6 @@
 #include "core/orchard/storage_path.h"
 
+#include "core/units/digits.h"
 #include "core/units/text.h"
 
 #include <algorithm>
@@ -10,16 +11,12 @@ namespace {
 
 constexpr std::int64_t kMostDays = 999; ///< three years; more is a slip of the finger
 
-Problem unreadable(std::string_view typed) {
+Problem unreadablePath(std::string_view typed) {
     return {ProblemCode::badInput,
             "\"" + std::string(typed) + "\" is no storage path.",
             "Type c, f or l for counter, fridge or cellar and the days there, such as f5 or f14c3; "
             "0 for straight off the tree, ? for unknown.",
             {}};
-}
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 char lower(char c) {
@@ -65,7 +62,7 @@ Result<StoredPath> readStoragePath(std::string_view typed) {
         }
         const Stay stay = stayAt(text[at], path);
         if (stay.days == nullptr) {
-            return unreadable(text);
+            return unreadablePath(text);
         }
         ++at;
         std::optional<std::int64_t> days;
@@ -86,7 +83,7 @@ Result<StoredPath> readStoragePath(std::string_view typed) {
                         ? stay.place
                         : StoragePath::chained;
     }
-    return path.path == StoragePath::unknown ? Result<StoredPath>(unreadable(text)) : path;
+    return path.path == StoragePath::unknown ? Result<StoredPath>(unreadablePath(text)) : path;
 }
 
 std::string storagePathText(const StoredPath& path) {

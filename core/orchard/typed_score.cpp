@@ -1,5 +1,6 @@
 #include "core/orchard/typed_score.h"
 
+#include "core/units/digits.h"
 #include "core/units/text.h"
 
 #include <array>
@@ -22,10 +23,6 @@ constexpr std::array<std::pair<Verdict, std::string_view>, 7> kMarks = {{
     {Verdict::parentOnly, "P"},
     {Verdict::nameTalk, "N"},
 }};
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 /// Takes the first word off the text.
 std::string_view firstWord(std::string_view& text) {

@@ -1,5 +1,6 @@
 #include "core/pedigree/purdy.h"
 #include "core/pedigree/purdy_words.h"
+#include "core/units/digits.h"
 #include "core/units/text.h"
 
 #include <algorithm>
@@ -28,10 +29,6 @@ struct Fault {
 
 Fault faultAt(std::size_t at, std::string what, std::string remedy) {
     return {at, std::move(what), std::move(remedy)};
-}
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 /// A number of one or two digits at the front of the text, which it is taken from.

@@ -1,5 +1,6 @@
 #include "core/pedigree/self_incompatibility.h"
 
+#include "core/units/digits.h"
 #include "core/units/text.h"
 
 #include <algorithm>
@@ -11,10 +12,6 @@ namespace {
 
 bool isLetter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 bool isS(char c) {

@@ -1,6 +1,7 @@
 #include "core/season/crop_season.h"
 
 #include "core/season/calendar_arithmetic.h"
+#include "core/units/digits.h"
 #include "core/units/text.h"
 
 #include <array>
@@ -14,17 +15,6 @@ namespace {
 /// The month in which fruit of a new bloom is first expected.
 unsigned firstFruitMonth(SeasonSide side) {
     return side == SeasonSide::northern ? 4U : 10U;
-}
-
-std::optional<int> number(std::string_view digits) {
-    int value = 0;
-    for (const char c : digits) {
-        if (c < '0' || c > '9') {
-            return std::nullopt;
-        }
-        value = value * 10 + (c - '0');
-    }
-    return value;
 }
 
 Problem notACropYear(std::string_view text) {
@@ -57,13 +47,13 @@ std::string label(CropYear crop, SeasonSide side) {
 
 Result<CropYear> readCropYear(std::string_view text) {
     const auto parts = split(trimmed(text), '/');
-    const auto year = parts[0].size() == 4 ? number(parts[0]) : std::nullopt;
+    const auto year = parts[0].size() == 4 ? numberOf(parts[0]) : std::nullopt;
     if (!year || parts.size() > 2) {
         return notACropYear(text);
     }
     if (parts.size() == 2) {
         const bool shortForm = parts[1].size() == 2;
-        const auto next = shortForm || parts[1].size() == 4 ? number(parts[1]) : std::nullopt;
+        const auto next = shortForm || parts[1].size() == 4 ? numberOf(parts[1]) : std::nullopt;
         if (!next || *next != (shortForm ? (*year + 1) % 100 : *year + 1)) {
             return notACropYear(text);
         }

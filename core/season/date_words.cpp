@@ -1,14 +1,13 @@
 #include "core/season/date_words.h"
 
+#include "core/units/digits.h"
+
 #include <array>
 
 namespace pipwright {
 
 namespace {
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool isLetter(char c) {
     return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
 }

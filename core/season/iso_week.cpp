@@ -1,6 +1,7 @@
 #include "core/season/iso_week.h"
 
 #include "core/season/calendar_arithmetic.h"
+#include "core/units/digits.h"
 
 #include <array>
 #include <cstdio>
@@ -22,17 +23,6 @@ Date mondayOf(Date date) {
 /// 4 January always lies in week 1.
 Date mondayOfFirstWeek(int year) {
     return mondayOf(dayOfAnyYear(year, 1, 4));
-}
-
-std::optional<int> number(std::string_view digits) {
-    int value = 0;
-    for (const char c : digits) {
-        if (c < '0' || c > '9') {
-            return std::nullopt;
-        }
-        value = value * 10 + (c - '0');
-    }
-    return value;
 }
 
 } // namespace
@@ -68,8 +58,8 @@ std::optional<IsoWeek> isoWeekFromLabel(std::string_view text) {
     if (text.size() != 8 || text[4] != '-' || (text[5] != 'W' && text[5] != 'w')) {
         return std::nullopt;
     }
-    const auto year = number(text.substr(0, 4));
-    const auto week = number(text.substr(6, 2));
+    const auto year = numberOf(text.substr(0, 4));
+    const auto week = numberOf(text.substr(6, 2));
     if (!year || !week || *week < 1 || *week > weeksIn(*year)) {
         return std::nullopt;
     }

@@ -1,6 +1,7 @@
 #include "core/statistics/beta_binomial.h"
 
 #include "core/statistics/refusal.h"
+#include "core/statistics/sound_parameters.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,14 +10,6 @@
 namespace pipwright {
 
 namespace {
-
-bool isSound(const BetaDistribution& chance) {
-    return std::isfinite(chance.a) && std::isfinite(chance.b) && chance.a > 0 && chance.b > 0;
-}
-
-bool isChance(double value) {
-    return value >= 0 && value <= 1;
-}
 
 std::optional<Problem> faultOf(const BetaDistribution& chance, std::int64_t successes,
                                std::int64_t tries) {

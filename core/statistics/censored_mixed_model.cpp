@@ -2,6 +2,7 @@
 
 #include "core/statistics/censored_mode.h"
 #include "core/statistics/mixed_model_content.h"
+#include "core/statistics/no_number.h"
 #include "core/statistics/quasi_newton.h"
 #include "core/statistics/refusal.h"
 #include "core/statistics/variance_parameters.h"
@@ -17,11 +18,10 @@ namespace pipwright {
 
 namespace {
 
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 /// A residual this small, in units of the spread of the ends, is none.
 constexpr double kNoResidual = 1e-6;
 /// Taking a variance away costs less than this when it is nothing.
-constexpr double kNothing = 1e-6;
+constexpr double kNoGain = 1e-6;
 /// Of differences of the criterion, in parameters of the order of 1.
 constexpr double kStep = 1e-4;
 
@@ -225,7 +225,7 @@ Result<bool> CensoredFitting::residualIsIdle(const LowestPoint& lowest) {
     if (!value) {
         return value.problem();
     }
-    return *value < lowest.value + kNothing;
+    return *value < lowest.value + kNoGain;
 }
 
 Result<std::vector<bool>> CensoredFitting::dropNothings(LowestPoint& lowest) {
@@ -237,7 +237,7 @@ Result<std::vector<bool>> CensoredFitting::dropNothings(LowestPoint& lowest) {
         if (!value) {
             return value.problem();
         }
-        if (*value <= lowest.value + kNothing) {
+        if (*value <= lowest.value + kNoGain) {
             lowest.parameters = std::move(without);
             lowest.value = *value;
             gone[parameter] = true;

@@ -13,12 +13,12 @@ namespace pipwright {
 
 namespace {
 
-constexpr int kMostSteps = 200;
+constexpr int kMostMoves = 200;
 /// Newton's steps that have not come to rest by then give way to careful ones.
 constexpr int kNewtonSteps = 25;
 /// In residual standard deviations.
 constexpr double kAtRest = 1e-10;
-constexpr double kLongestStep = 3;
+constexpr double kLongestMove = 3;
 const double kLogTwoPi = std::log(2 * std::numbers::pi);
 /// Careful steps this short have come near enough for Newton's to finish.
 constexpr double kNear = 1e-6;
@@ -83,7 +83,7 @@ CensoredModeSearch::Move CensoredModeSearch::moveTo(const std::vector<double>& m
 Result<CensoredMode> CensoredModeSearch::at(const VarianceValues& variances) {
     const double residual = variances.back();
     bool careful = false;
-    for (int step = 0; step < kMostSteps; ++step) {
+    for (int step = 0; step < kMostMoves; ++step) {
         if (m_stop.stop_requested()) {
             return Problem{ProblemCode::cancelled, "The fit was stopped.", "Start it again.", {}};
         }
@@ -97,7 +97,7 @@ Result<CensoredMode> CensoredModeSearch::at(const VarianceValues& variances) {
         if (!fit) {
             return fit.problem();
         }
-        const Move move = moveTo(fittedMeans(m_model, *fit), residual, kLongestStep);
+        const Move move = moveTo(fittedMeans(m_model, *fit), residual, kLongestMove);
         if (move.distance < kAtRest && !careful) {
             return CensoredMode{*fit, fit->criterion() - move.records * kLogTwoPi +
                                           working.logWeights - move.square -

@@ -10,7 +10,7 @@ namespace pipwright {
 namespace {
 
 /// Keeps a tail that equals the level on the near side of rounding.
-constexpr double kRounding = 1e-12;
+constexpr double kLevelRounding = 1e-12;
 
 std::optional<Problem> faultOf(int answers, double level) {
     if (answers < 1 || answers > 10'000'000) {
@@ -42,7 +42,7 @@ Result<std::optional<int>> leastForDifference(ForcedChoice design, int answers, 
         return unusable("A triangle test has one side: more right answers than guessing gives.",
                         "Ask for one side.");
     }
-    const double tail = (sides == Sides::two ? level / 2 : level) * (1 + kRounding);
+    const double tail = (sides == Sides::two ? level / 2 : level) * (1 + kLevelRounding);
     const auto guesses = counts(answers, guessingChance(design));
     // The smallest k with P(X > k) <= tail, plus one.
     int low = -1;
@@ -77,7 +77,7 @@ Result<std::optional<int>> mostForSimilarity(ForcedChoice design, int answers,
         if (!below) {
             return below.problem();
         }
-        (*below <= level * (1 + kRounding) ? low : high) = middle;
+        (*below <= level * (1 + kLevelRounding) ? low : high) = middle;
     }
     return low >= 0 ? std::optional(low) : std::optional<int>();
 }

@@ -1,6 +1,8 @@
 #include "core/statistics/distributions.h"
 
+#include "core/statistics/no_number.h"
 #include "core/statistics/refusal.h"
+#include "core/statistics/sound_parameters.h"
 
 #include <algorithm>
 #include <boost/math/special_functions/beta.hpp>
@@ -25,15 +27,6 @@ using Quiet = policies::policy<
     policies::rounding_error<policies::ignore_error>,
     policies::indeterminate_result_error<policies::ignore_error>, policies::promote_double<false>>;
 constexpr Quiet kQuiet{};
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-
-bool isPositive(double value) {
-    return std::isfinite(value) && value > 0;
-}
-
-bool isChance(double value) {
-    return value >= 0 && value <= 1;
-}
 
 /// Both tails at x: below (P(X <= x)) and above (P(X > x)).
 struct Tails {
@@ -81,9 +74,6 @@ bool isSound(const ChiSquareDistribution& d) {
 }
 bool isSound(const VarianceRatioDistribution& d) {
     return isPositive(d.numeratorDegrees) && isPositive(d.denominatorDegrees);
-}
-bool isSound(const BetaDistribution& d) {
-    return isPositive(d.a) && isPositive(d.b);
 }
 bool isSound(const GammaDistribution& d) {
     return isPositive(d.shape) && isPositive(d.scale);

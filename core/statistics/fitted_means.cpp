@@ -1,13 +1,13 @@
 #include "core/statistics/fitted_means.h"
 
+#include "core/statistics/no_number.h"
+
 #include <cstddef>
 #include <limits>
 
 namespace pipwright {
 
 namespace {
-
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 /// Adds the effects of one fixed term, whose columns begin at `estimates`.
 void addFixed(std::vector<double>& means, const FixedTerm& term, const FixedEffect* estimates) {

@@ -13,7 +13,7 @@ namespace pipwright {
 namespace {
 
 /// Outcomes whose probabilities agree to this relative amount count as equally likely.
-constexpr double kTie = 1e-7;
+constexpr double kSameChance = 1e-7;
 constexpr std::int64_t kMostTries = 10'000'000;
 constexpr int kSimulatedTables = 100'000;
 
@@ -231,7 +231,7 @@ Result<double> exactBinomialTest(std::int64_t successes, std::int64_t tries, dou
         const std::int64_t counts[] = {k, tries - k};
         return table.whole(counts);
     };
-    const double limit = logChance(successes) + kTie;
+    const double limit = logChance(successes) + kSameChance;
     double p = 0;
     for (std::int64_t k = 0; k <= tries; ++k) {
         const double outcome = logChance(k);
@@ -253,7 +253,7 @@ Result<MultinomialTest> exactMultinomialTest(std::span<const std::int64_t> obser
     }
     const std::vector<double> chances = chancesOf(ratio);
     const TableChance table(chances, total);
-    const double limit = table.whole(observed) + kTie;
+    const double limit = table.whole(observed) + kSameChance;
     if (hasMoreTablesThan(mostTables, total, observed.size())) {
         return simulated(table, chances, total, limit);
     }

@@ -1,6 +1,7 @@
 #include "core/statistics/keeping_fit.h"
 
 #include "core/statistics/distributions.h"
+#include "core/statistics/no_number.h"
 #include "core/statistics/refusal.h"
 
 #include <algorithm>
@@ -10,8 +11,6 @@
 namespace pipwright {
 
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 /// The error of a law at one point z.
 struct ErrorAt {

@@ -1,4 +1,5 @@
 #include "core/statistics/mixed_model_content.h"
+#include "core/statistics/subscript.h"
 
 #include <cmath>
 #include <utility>
@@ -6,10 +7,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 Problem noSuchEffect() {
     return {ProblemCode::badInput, "The contrast names an effect the model does not have.",

@@ -1,5 +1,7 @@
 #include "core/statistics/mixed_model_counts.h"
 
+#include "core/statistics/subscript.h"
+
 #include <algorithm>
 #include <numeric>
 #include <utility>
@@ -7,10 +9,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 double weightOf(const ModelRecords& records, std::size_t record) {
     return records.weights.empty() ? 1.0 : records.weights[record];

@@ -1,6 +1,8 @@
 #include "core/statistics/mixed_model_fit.h"
 
 #include "core/statistics/mixed_model_content.h"
+#include "core/statistics/refusal.h"
+#include "core/statistics/subscript.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,14 +12,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
-
-Problem unusable(std::string what, std::string remedy, std::string where) {
-    return {ProblemCode::badInput, std::move(what), std::move(remedy), std::move(where)};
-}
 
 Problem stopped() {
     return {ProblemCode::cancelled, "The fit was stopped.", "Start it again.", ""};

@@ -19,7 +19,7 @@ constexpr double kFarthest = 1e10;
 constexpr double kStride = 4;
 /// Relative accuracy of a bound, in ln v.
 constexpr double kBoundAccuracy = 1e-7;
-constexpr int kMostSteps = 80;
+constexpr int kMostProfileSteps = 80;
 
 /// The minimised criterion as one variance is held at a value, over its lowest.
 class Profile {
@@ -87,7 +87,7 @@ struct ProfilePoint {
 Result<double> crossing(const Profile& profile, double deviate, ProfilePoint inside,
                         ProfilePoint outside) {
     int lastSide = 0;
-    for (int step = 0; step < kMostSteps; ++step) {
+    for (int step = 0; step < kMostProfileSteps; ++step) {
         const double width = outside.logVariance - inside.logVariance;
         if (std::abs(width) < kBoundAccuracy) {
             break;

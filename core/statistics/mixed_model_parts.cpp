@@ -1,4 +1,5 @@
 #include "core/statistics/mixed_model_content.h"
+#include "core/statistics/subscript.h"
 
 #include <numeric>
 #include <utility>
@@ -6,10 +7,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// Sets that grow together (Tarjan 1975, J. ACM 22:215-225), with halved paths.
 class Joined {

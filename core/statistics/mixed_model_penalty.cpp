@@ -1,5 +1,7 @@
 #include "core/statistics/mixed_model_penalty.h"
 
+#include "core/statistics/subscript.h"
+
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
@@ -10,10 +12,6 @@ namespace pipwright {
 namespace {
 
 using Square = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// L^-1 S0 L^-T for the inverse Wishart penalty; and ln |S|.
 struct Whitened {

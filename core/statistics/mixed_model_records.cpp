@@ -1,5 +1,7 @@
 #include "core/statistics/mixed_model_records.h"
 
+#include "core/statistics/refusal.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -9,10 +11,6 @@
 namespace pipwright {
 
 namespace {
-
-Problem unusable(std::string what, std::string remedy, std::string where) {
-    return {ProblemCode::badInput, std::move(what), std::move(remedy), std::move(where)};
-}
 
 /// One covariate or the response: as long as the records, without infinities.
 Outcome checkNumbers(const std::vector<double>& numbers, std::size_t count,

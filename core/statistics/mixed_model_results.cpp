@@ -1,4 +1,5 @@
 #include "core/statistics/mixed_model_content.h"
+#include "core/statistics/subscript.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,10 +9,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 using Equations = MixedModelEquations::Content;
 

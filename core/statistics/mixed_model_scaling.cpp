@@ -1,5 +1,7 @@
 #include "core/statistics/mixed_model_scaling.h"
 
+#include "core/statistics/subscript.h"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -7,10 +9,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 constexpr std::size_t kMostEffects = 16;
 

@@ -3,6 +3,7 @@
 #include "core/statistics/mixed_model_axes.h"
 #include "core/statistics/mixed_model_penalty.h"
 #include "core/statistics/mixed_model_step.h"
+#include "core/statistics/subscript.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,10 +13,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// What the data say of an axis of a term, in levels: q - T. Below this it is as good as 0.
 constexpr double kNothing = 1e-6;

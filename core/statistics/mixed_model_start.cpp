@@ -1,15 +1,13 @@
 #include "core/statistics/mixed_model_start.h"
 
+#include "core/statistics/subscript.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// X'X with the fixed columns in the order of the model.
 std::vector<double> fixedProducts(const ModelRecords& records, const EquationCounts& counts) {

@@ -37,7 +37,7 @@ Vector solved(Matrix information, const Vector& right) {
 }
 
 /// A step while it is found: some of its numbers are held where they are.
-struct Draft {
+struct StepDraft {
     Vector step;
     std::vector<bool> held;
 
@@ -88,7 +88,7 @@ double promisedGain(const StepModel& model) {
 
 std::vector<double> limitedStep(const StepModel& model, double damping) {
     const Matrix information = dampedInformation(model, damping);
-    Draft draft{Vector::Zero(count(model)), std::vector<bool>(model.parameters.size(), false)};
+    StepDraft draft{Vector::Zero(count(model)), std::vector<bool>(model.parameters.size(), false)};
     for (std::size_t round = 0; round <= model.parameters.size(); ++round) {
         std::vector<Eigen::Index> open;
         for (Eigen::Index k = 0; k < count(model); ++k) {

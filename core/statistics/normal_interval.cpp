@@ -1,5 +1,7 @@
 #include "core/statistics/normal_interval.h"
 
+#include "core/statistics/no_number.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -9,7 +11,6 @@ namespace pipwright {
 
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 const double kLogRootTwoPi = .5 * std::log(2 * std::numbers::pi);
 
 /// Of the standard normal: the slope and the curvature are in the standardised mean.

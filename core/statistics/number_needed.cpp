@@ -11,7 +11,7 @@ namespace {
 
 /// Probabilities this close are taken as equal, so that one half twice reaches three quarters
 /// whatever the last digit of the incomplete beta function says.
-constexpr double kRounding = 1e-12;
+constexpr double kAssuranceRounding = 1e-12;
 
 } // namespace
 
@@ -47,7 +47,7 @@ Result<std::int64_t> numberNeeded(std::int64_t wanted, double chance, double ass
     // Tries = wanted successes + the failures among them.
     const auto failures =
         quantile(NegativeBinomialDistribution{static_cast<double>(wanted), chance},
-                 assurance * (1 - kRounding));
+                 assurance * (1 - kAssuranceRounding));
     if (!failures) {
         return unusable("More tries would be needed than anybody can make.",
                         "Ask for fewer, or raise the chance of each.");

@@ -2,6 +2,7 @@
 
 #include "core/statistics/distributions.h"
 #include "core/statistics/lattice.h"
+#include "core/statistics/no_number.h"
 #include "core/statistics/quadrature.h"
 #include "core/statistics/refusal.h"
 
@@ -16,7 +17,6 @@ namespace pipwright {
 
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 constexpr std::size_t kMostQuantities = 200;
 
 std::optional<Problem> faultOf(const JointNormal& quantities) {

@@ -11,9 +11,9 @@ namespace pipwright {
 
 namespace {
 
-constexpr std::size_t kFirst = 0;
-constexpr std::size_t kSecond = 1;
-constexpr std::size_t kTie = 2;
+constexpr std::size_t kFirstPreferred = 0;
+constexpr std::size_t kSecondPreferred = 1;
+constexpr std::size_t kTied = 2;
 using Outcomes = std::array<double, 3>;
 
 Outcomes countsOf(const PairRecord& record) {
@@ -125,8 +125,8 @@ using Parts = std::vector<Part>;
 
 Parts partsOf(const Layout& layout, const PairRecord& record, std::size_t outcome) {
     Parts parts;
-    const double half = outcome == kTie ? .5 : 1;
-    if (outcome != kSecond) {
+    const double half = outcome == kTied ? .5 : 1;
+    if (outcome != kSecondPreferred) {
         if (const auto place = layout.ability(record.first)) {
             parts.push_back({*place, half});
         }
@@ -134,12 +134,12 @@ Parts partsOf(const Layout& layout, const PairRecord& record, std::size_t outcom
             parts.push_back({layout.orderPlace(), half});
         }
     }
-    if (outcome != kFirst) {
+    if (outcome != kFirstPreferred) {
         if (const auto place = layout.ability(record.second)) {
             parts.push_back({*place, half});
         }
     }
-    if (outcome == kTie) {
+    if (outcome == kTied) {
         parts.push_back({layout.tiePlace(), 1});
     }
     return parts;

@@ -7,9 +7,10 @@
 
 namespace pipwright {
 
-/// What a computation says when its input cannot give an honest number.
-inline Problem unusable(std::string what, std::string remedy) {
-    return Problem{ProblemCode::badInput, std::move(what), std::move(remedy), {}};
+/// What a computation says when its input cannot give an honest number; `where` names the part of
+/// it that cannot.
+inline Problem unusable(std::string what, std::string remedy, std::string where = {}) {
+    return Problem{ProblemCode::badInput, std::move(what), std::move(remedy), std::move(where)};
 }
 
 /// What a computation says when it was given sound input and still found no number to stand by.

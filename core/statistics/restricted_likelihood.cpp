@@ -1,6 +1,7 @@
 #include "core/statistics/restricted_likelihood.h"
 
 #include "core/statistics/sparse_ordering.h"
+#include "core/statistics/subscript.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,10 +12,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// The places whose numbers of the inverse are needed: the own block of each level, where the
 /// precision matrices stand, and with several residual groups all of them.

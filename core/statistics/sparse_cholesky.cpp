@@ -1,5 +1,7 @@
 #include "core/statistics/sparse_cholesky.h"
 
+#include "core/statistics/subscript.h"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -8,14 +10,6 @@ namespace pipwright {
 
 using panels::Block;
 using panels::ConstBlock;
-
-namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
-
-} // namespace
 
 FactorPlan::FactorPlan(const SymmetricPattern& pattern, SparseStructure structure,
                        std::span<const std::int64_t> wanted)

@@ -1,4 +1,5 @@
 #include "core/statistics/sparse_cholesky.h"
+#include "core/statistics/subscript.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,14 +14,6 @@ namespace pipwright {
 
 using panels::Block;
 using panels::ConstBlock;
-
-namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
-
-} // namespace
 
 void SparseCholesky::inverse(std::span<double> wanted, std::int32_t withoutLast) {
     const SparseStructure& shape = m_plan->m_structure;

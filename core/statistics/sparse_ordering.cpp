@@ -1,5 +1,7 @@
 #include "core/statistics/sparse_ordering.h"
 
+#include "core/statistics/subscript.h"
+
 #include <Eigen/OrderingMethods>
 #include <Eigen/SparseCore>
 #include <algorithm>
@@ -11,10 +13,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// The state of an order being built: which nodes still wait, and how many waiting neighbours
 /// each has.

@@ -1,5 +1,7 @@
 #include "core/statistics/sparse_structure.h"
 
+#include "core/statistics/subscript.h"
+
 #include <algorithm>
 #include <numeric>
 #include <utility>
@@ -7,10 +9,6 @@
 namespace pipwright {
 
 namespace {
-
-std::size_t at(std::int32_t index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// Positions of nodes and their neighbours in an order of elimination.
 struct OrderedGraph {
@@ -93,7 +91,7 @@ std::vector<std::int32_t> postorder(const std::vector<std::int32_t>& parent, Lar
 }
 
 /// A supernode while it is found, in positions of nodes.
-struct Draft {
+struct FrontDraft {
     std::int32_t first = 0;
     std::int32_t last = 0;
     bool leaf = true;               ///< no other front passes an update to it
@@ -103,7 +101,7 @@ struct Draft {
 /// Whether a column with `rows` rows below it may join the front right before it, which then
 /// carries some zeros: fewer fronts against more arithmetic, as Ashcraft & Grimes (1989), ACM
 /// Trans. Math. Softw. 15:291-309, weigh it. A single leaf is cheap as it is.
-bool worthJoining(const Draft& before, std::size_t rows) {
+bool worthJoining(const FrontDraft& before, std::size_t rows) {
     const auto columns = static_cast<std::size_t>(before.last - before.first + 1);
     const std::size_t zeros = (rows + 1 - before.rows.size()) * columns;
     const std::size_t all = (columns + 1) * (rows + 1);
@@ -118,7 +116,7 @@ bool worthJoining(const Draft& before, std::size_t rows) {
 
 /// The fronts of the free columns, and from where on all is one dense tail.
 struct Fronts {
-    std::vector<Draft> drafts;
+    std::vector<FrontDraft> drafts;
     std::int32_t tailStart = 0;
 };
 
@@ -165,7 +163,7 @@ Fronts findFronts(const OrderedGraph& ordered, std::int32_t free) {
         std::sort(rows.begin(), rows.end());
         const bool hasChildren = lastChild[at(column)] != -1;
         if (!fronts.drafts.empty()) {
-            Draft& before = fronts.drafts.back();
+            FrontDraft& before = fronts.drafts.back();
             if (!before.rows.empty() && before.rows.front() == column &&
                 worthJoining(before, rows.size())) {
                 const auto own = static_cast<std::int32_t>(fronts.drafts.size()) - 1;
@@ -192,18 +190,18 @@ OrderedGraph arrangeFronts(const OrderedGraph& ordered, Fronts& fronts) {
     }
     std::vector<std::int32_t> parent;
     parent.reserve(fronts.drafts.size());
-    for (const Draft& draft : fronts.drafts) {
+    for (const FrontDraft& draft : fronts.drafts) {
         const bool inside = !draft.rows.empty() && draft.rows.front() < fronts.tailStart;
         parent.push_back(inside ? owner[at(draft.rows.front())] : -1);
     }
     std::vector<std::int32_t> moved(ordered.nodeAt.size());
     std::iota(moved.begin(), moved.end(), 0);
     std::vector<std::int32_t> nodes = ordered.nodeAt;
-    std::vector<Draft> arranged;
+    std::vector<FrontDraft> arranged;
     arranged.reserve(fronts.drafts.size());
     std::int32_t next = 0;
     for (const std::int32_t index : postorder(parent, Largest::first)) {
-        Draft& draft = fronts.drafts[at(index)];
+        FrontDraft& draft = fronts.drafts[at(index)];
         const std::int32_t first = next;
         for (std::int32_t column = draft.first; column <= draft.last; ++column) {
             moved[at(column)] = next;
@@ -214,7 +212,7 @@ OrderedGraph arrangeFronts(const OrderedGraph& ordered, Fronts& fronts) {
         arranged.push_back(std::move(draft));
     }
     // Rows are ancestors of one another, so they still rise.
-    for (Draft& draft : arranged) {
+    for (FrontDraft& draft : arranged) {
         for (std::int32_t& row : draft.rows) {
             row = moved[at(row)];
         }
@@ -247,7 +245,7 @@ struct Expansion {
 
 void expandFronts(const Fronts& fronts, const Expansion& expansion, SparseStructure& structure) {
     const auto& firstPosition = expansion.firstPosition;
-    for (const Draft& draft : fronts.drafts) {
+    for (const FrontDraft& draft : fronts.drafts) {
         Supernode supernode;
         supernode.first = firstPosition[at(draft.first)];
         supernode.columns = firstPosition[at(draft.last) + 1] - supernode.first;

@@ -9,7 +9,7 @@ namespace pipwright {
 
 namespace {
 
-Problem unusable(std::string what) {
+Problem badEntries(std::string what) {
     return {ProblemCode::badInput, std::move(what), "Build the matrix anew from its entries.", ""};
 }
 
@@ -18,7 +18,7 @@ Problem unusable(std::string what) {
 Result<SparseSymmetric> SparseSymmetric::fromEntries(std::int32_t size,
                                                      std::span<const SymmetricEntry> entries) {
     if (size < 0) {
-        return unusable("A matrix cannot have a negative size.");
+        return badEntries("A matrix cannot have a negative size.");
     }
     const auto columns = static_cast<std::size_t>(size);
     // Count, place, then sort and add up within each column; the diagonals come first of all.
@@ -26,10 +26,10 @@ Result<SparseSymmetric> SparseSymmetric::fromEntries(std::int32_t size,
     starts[0] = 0;
     for (const SymmetricEntry& entry : entries) {
         if (entry.row < 0 || entry.row >= size || entry.column < 0 || entry.column >= size) {
-            return unusable("An entry lies outside the matrix.");
+            return badEntries("An entry lies outside the matrix.");
         }
         if (!std::isfinite(entry.value)) {
-            return unusable("An entry of the matrix is not a finite number.");
+            return badEntries("An entry of the matrix is not a finite number.");
         }
         ++starts[static_cast<std::size_t>(std::min(entry.row, entry.column)) + 1];
     }
@@ -74,7 +74,7 @@ Result<SparseSymmetric> SparseSymmetric::fromColumns(std::vector<std::int64_t> c
                                                      std::vector<double> values) {
     if (columnStarts.empty() || columnStarts.front() != 0 || rows.size() != values.size() ||
         columnStarts.back() != static_cast<std::int64_t>(rows.size())) {
-        return unusable("The columns of the matrix do not add up.");
+        return badEntries("The columns of the matrix do not add up.");
     }
     const auto size = static_cast<std::int32_t>(columnStarts.size()) - 1;
     for (std::int32_t column = 0; column < size; ++column) {
@@ -82,17 +82,17 @@ Result<SparseSymmetric> SparseSymmetric::fromColumns(std::vector<std::int64_t> c
         const std::int64_t last = columnStarts[static_cast<std::size_t>(column) + 1];
         if (first < 0 || last <= first || last > columnStarts.back() ||
             rows[static_cast<std::size_t>(first)] != column) {
-            return unusable("A column of the matrix does not begin with its diagonal.");
+            return badEntries("A column of the matrix does not begin with its diagonal.");
         }
         for (std::int64_t place = first + 1; place < last; ++place) {
             const auto here = static_cast<std::size_t>(place);
             if (rows[here] <= rows[here - 1] || rows[here] >= size) {
-                return unusable("The rows of a column do not rise within the matrix.");
+                return badEntries("The rows of a column do not rise within the matrix.");
             }
         }
     }
     if (!std::all_of(values.begin(), values.end(), [](double v) { return std::isfinite(v); })) {
-        return unusable("An entry of the matrix is not a finite number.");
+        return badEntries("An entry of the matrix is not a finite number.");
     }
     SparseSymmetric matrix;
     matrix.m_columnStarts = std::move(columnStarts);

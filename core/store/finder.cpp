@@ -1,6 +1,7 @@
 #include "core/store/finder.h"
 
 #include "core/history/searchable.h"
+#include "core/store/place_of_kind.h"
 #include "core/store/record_table.h"
 #include "core/units/text.h"
 
@@ -62,13 +63,13 @@ Outcome Finder::open() {
         if (!number) {
             return number.problem();
         }
-        m_numbers[static_cast<std::size_t>(kind)] = *number;
+        m_numbers[placeOf(kind)] = *number;
     }
     return {};
 }
 
 std::int64_t Finder::rowOf(Kind kind, std::int64_t key) const {
-    return key * kKindsInARow + m_numbers[static_cast<std::size_t>(kind)];
+    return key * kKindsInARow + m_numbers[placeOf(kind)];
 }
 
 Outcome Finder::add(std::int64_t key, const Record& record) {

@@ -1,14 +1,12 @@
 #include "core/store/record_table.h"
 
+#include "core/store/place_of_kind.h"
+
 #include <numeric>
 
 namespace pipwright {
 
 namespace {
-
-std::size_t at(Kind kind) {
-    return static_cast<std::size_t>(kind);
-}
 
 std::vector<std::size_t> allFieldsOf(Kind kind) {
     std::vector<std::size_t> fields(fieldsOf(kind).size());
@@ -107,7 +105,7 @@ void RecordTables::forgetKeys() const {
 }
 
 Result<RecordTables::Uuids> RecordTables::uuidsOf(Kind kind) const {
-    auto& kept = m_uuids[at(kind)];
+    auto& kept = m_uuids[placeOf(kind)];
     if (kept) {
         return kept;
     }

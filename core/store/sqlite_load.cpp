@@ -1,14 +1,12 @@
 #include "core/store/sqlite_load.h"
 
+#include "core/store/place_of_kind.h"
+
 #include <algorithm>
 
 namespace pipwright {
 
 namespace {
-
-std::size_t at(Kind kind) {
-    return static_cast<std::size_t>(kind);
-}
 
 /// Whether any record can refer to one of this kind; of the others no names need be kept.
 bool isReferredTo(Kind kind) {
@@ -17,13 +15,13 @@ bool isReferredTo(Kind kind) {
         for (const Kind any : kAllKinds) {
             for (const FieldInfo& field : fieldsOf(any)) {
                 if (field.type == FieldType::reference) {
-                    result[at(field.refersTo)] = true;
+                    result[placeOf(field.refersTo)] = true;
                 }
             }
         }
         return result;
     }();
-    return referred[at(kind)];
+    return referred[placeOf(kind)];
 }
 
 Problem givenTwice(const Record& record) {
@@ -122,11 +120,11 @@ void SqliteStore::Load::end() {
 }
 
 Result<std::int64_t> SqliteStore::Load::keyFor(const Record& record) {
-    auto& next = m_nextKey[at(record.kind)];
+    auto& next = m_nextKey[placeOf(record.kind)];
     if (!isReferredTo(record.kind)) {
         return ++next;
     }
-    Known& known = m_known[at(record.kind)][record.id];
+    Known& known = m_known[placeOf(record.kind)][record.id];
     if (known.isThere) {
         return givenTwice(record);
     }
@@ -139,9 +137,9 @@ Result<std::int64_t> SqliteStore::Load::keyFor(const Record& record) {
 
 Result<std::optional<std::int64_t>> SqliteStore::Load::keyOfReferred(Kind kind, const Uuid& id,
                                                                      Kind referrer) {
-    Known& known = m_known[at(kind)][id];
+    Known& known = m_known[placeOf(kind)][id];
     if (known.key == 0) {
-        known.key = ++m_nextKey[at(kind)];
+        known.key = ++m_nextKey[placeOf(kind)];
         known.firstReferrer = referrer;
     }
     return std::optional(known.key);
@@ -157,7 +155,7 @@ Outcome SqliteStore::Load::add(const Record& record) {
         m_failed = true;
         return key.problem();
     }
-    auto& inserter = m_inserters[at(record.kind)];
+    auto& inserter = m_inserters[placeOf(record.kind)];
     if (!inserter) {
         auto lent = m_store.m_records.inserterOf(record.kind);
         if (!lent) {
@@ -197,7 +195,7 @@ Outcome SqliteStore::Load::add(const JournalEntry& entry) {
 
 Outcome SqliteStore::Load::checkAllThere() const {
     for (const Kind kind : kAllKinds) {
-        for (const auto& [id, known] : m_known[at(kind)]) {
+        for (const auto& [id, known] : m_known[placeOf(kind)]) {
             if (!known.isThere) {
                 return Problem{ProblemCode::badInput,
                                "a " + std::string(nameOf(known.firstReferrer)) +

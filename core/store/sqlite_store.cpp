@@ -3,6 +3,7 @@
 #include "core/history/change_check.h"
 #include "core/history/photo_type.h"
 #include "core/store/book_place.h"
+#include "core/store/place_of_kind.h"
 #include "core/store/statement.h"
 #include "core/store/transaction.h"
 #include "core/units/sha256.h"
@@ -68,7 +69,7 @@ class SqliteStore::KeysOfSet {
     }
 
     Result<std::optional<std::int64_t>> operator()(Kind kind, const Uuid& id) const {
-        const auto& known = m_keys[static_cast<std::size_t>(kind)];
+        const auto& known = m_keys[placeOf(kind)];
         const auto found = known.find(id);
         return found != known.end() ? Result(std::optional(found->second))
                                     : m_records.keyOf(kind, id);

@@ -1,5 +1,7 @@
 #include "core/units/text.h"
 
+#include "core/units/digits.h"
+
 #include <cstdint>
 
 namespace pipwright {
@@ -188,10 +190,6 @@ std::string withSingleBlanks(std::string_view text) {
         result.pop_back();
     }
     return result;
-}
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 /// A number so written that its bytes sort by value: the digit zero as a sign that a number

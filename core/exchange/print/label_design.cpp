@@ -16,16 +16,16 @@ constexpr PaperPoint at(double x, double y) {
     return {millimetres(x), millimetres(y)};
 }
 
-LabelFieldBox code(PaperBox box, double points) {
+LabelFieldBox codeBox(PaperBox box, double points) {
     return {PrintedField::code, box, points, true, 1};
 }
-LabelFieldBox cross(PaperBox box, double points, int lines = 1) {
+LabelFieldBox crossBox(PaperBox box, double points, int lines = 1) {
     return {PrintedField::cross, box, points, false, lines};
 }
-LabelFieldBox yearAndPlace(PaperBox box, double points, int lines = 1) {
+LabelFieldBox yearAndPlaceBox(PaperBox box, double points, int lines = 1) {
     return {PrintedField::yearAndPlace, box, points, false, lines};
 }
-LabelFieldBox extra(PaperBox box, double points, int lines) {
+LabelFieldBox extraBox(PaperBox box, double points, int lines) {
     return {PrintedField::extra, box, points, false, lines};
 }
 
@@ -33,8 +33,8 @@ LabelDesign hangTag() {
     return {"hang_tag",
             90_mm,
             25_mm,
-            {code(boxAt(10, 1.5, 61, 8), 18), cross(boxAt(10, 9.5, 61, 3.6), 8),
-             yearAndPlace(boxAt(10, 13.1, 61, 3.6), 8)},
+            {codeBox(boxAt(10, 1.5, 61, 8), 18), crossBox(boxAt(10, 9.5, 61, 3.6), 8),
+             yearAndPlaceBox(boxAt(10, 13.1, 61, 3.6), 8)},
             at(72, 4.25),
             kModule,
             boxAt(10, 17.8, 61, 5.7),
@@ -45,8 +45,8 @@ LabelDesign branchTag() {
     return {"branch_tag",
             60_mm,
             20_mm,
-            {code(boxAt(7, 1, 35.5, 6.2), 14), cross(boxAt(7, 7.3, 35.5, 3.1), 7),
-             yearAndPlace(boxAt(7, 10.4, 35.5, 3.1), 7)},
+            {codeBox(boxAt(7, 1, 35.5, 6.2), 14), crossBox(boxAt(7, 7.3, 35.5, 3.1), 7),
+             yearAndPlaceBox(boxAt(7, 10.4, 35.5, 3.1), 7)},
             at(42.75, 1.75),
             kModule,
             boxAt(7, 14, 35.5, 4.8),
@@ -58,8 +58,8 @@ LabelDesign loopLabel() {
     return {"loop_label",
             220_mm,
             25_mm,
-            {code(boxAt(102, 1.4, 88, 8.6), 20), cross(boxAt(102, 10.1, 88, 3.9), 9),
-             yearAndPlace(boxAt(102, 14, 88, 3.9), 9)},
+            {codeBox(boxAt(102, 1.4, 88, 8.6), 20), crossBox(boxAt(102, 10.1, 88, 3.9), 9),
+             yearAndPlaceBox(boxAt(102, 14, 88, 3.9), 9)},
             at(192, 4.25),
             kModule,
             boxAt(102, 18.4, 88, 5.4),
@@ -71,8 +71,8 @@ LabelDesign potLabel() {
     return {"pot_label",
             125_mm,
             20_mm,
-            {code(boxAt(32, 0.9, 73, 6.8), 16), cross(boxAt(32, 7.8, 73, 3.4), 8),
-             yearAndPlace(boxAt(32, 11.2, 73, 3.4), 8)},
+            {codeBox(boxAt(32, 0.9, 73, 6.8), 16), crossBox(boxAt(32, 7.8, 73, 3.4), 8),
+             yearAndPlaceBox(boxAt(32, 11.2, 73, 3.4), 8)},
             at(106.5, 1.75),
             kModule,
             boxAt(32, 15, 73, 4.2),
@@ -83,8 +83,9 @@ LabelDesign rowPost() {
     return {"row_post",
             100_mm,
             150_mm,
-            {code(boxAt(5, 9, 90, 16), 36), cross(boxAt(5, 26, 90, 14.4), 16, 2),
-             yearAndPlace(boxAt(5, 41, 90, 12.4), 14, 2), extra(boxAt(5, 54, 90, 16.5), 12, 3)},
+            {codeBox(boxAt(5, 9, 90, 16), 36), crossBox(boxAt(5, 26, 90, 14.4), 16, 2),
+             yearAndPlaceBox(boxAt(5, 41, 90, 12.4), 14, 2),
+             extraBox(boxAt(5, 54, 90, 16.5), 12, 3)},
             at(25.25, 72),
             1.5_mm,
             boxAt(5, 124, 90, 20),
@@ -95,8 +96,8 @@ LabelDesign label63() {
     return {"label_63x38",
             63.5_mm,
             38.1_mm,
-            {code(boxAt(3, 2.2, 57.5, 9), 20), cross(boxAt(3, 11.4, 57.5, 8), 9, 2),
-             yearAndPlace(boxAt(3, 19.6, 42, 4), 9), extra(boxAt(3, 23.6, 42, 6), 7, 2)},
+            {codeBox(boxAt(3, 2.2, 57.5, 9), 20), crossBox(boxAt(3, 11.4, 57.5, 8), 9, 2),
+             yearAndPlaceBox(boxAt(3, 19.6, 42, 4), 9), extraBox(boxAt(3, 23.6, 42, 6), 7, 2)},
             at(45.25, 20),
             kModule,
             boxAt(3, 30, 42, 5.8),
@@ -107,8 +108,8 @@ LabelDesign label67() {
     return {"label_67x25",
             66.675_mm,
             25.4_mm,
-            {code(boxAt(3, 1.5, 45.5, 7), 16), cross(boxAt(3, 8.7, 45.5, 3.5), 8),
-             yearAndPlace(boxAt(3, 12.2, 45.5, 3.5), 8)},
+            {codeBox(boxAt(3, 1.5, 45.5, 7), 16), crossBox(boxAt(3, 8.7, 45.5, 3.5), 8),
+             yearAndPlaceBox(boxAt(3, 12.2, 45.5, 3.5), 8)},
             at(49, 4.45),
             kModule,
             boxAt(3, 17, 45.5, 6.4),
@@ -119,8 +120,8 @@ LabelDesign label51() {
     return {"label_51x25",
             50.8_mm,
             25.4_mm,
-            {code(boxAt(2.5, 1.2, 31, 6.2), 14), cross(boxAt(2.5, 7.4, 31, 6.2), 7, 2),
-             yearAndPlace(boxAt(2.5, 13.6, 31, 6.2), 7, 2)},
+            {codeBox(boxAt(2.5, 1.2, 31, 6.2), 14), crossBox(boxAt(2.5, 7.4, 31, 6.2), 7, 2),
+             yearAndPlaceBox(boxAt(2.5, 13.6, 31, 6.2), 7, 2)},
             at(33.5, 4.45),
             kModule,
             boxAt(2.5, 20.2, 31, 4.2),

@@ -1,5 +1,7 @@
 #include "core/exchange/print/label_sheet.h"
 
+#include "core/exchange/print/strokes.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -7,7 +9,6 @@ namespace pipwright {
 
 namespace {
 
-constexpr Micrometres kHairline = 0.1_mm;
 constexpr Micrometres kHoleDiameter = 4_mm;
 
 std::string yearAndPlaceOf(const LabelText& label) {

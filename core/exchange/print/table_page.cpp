@@ -1,6 +1,7 @@
 #include "core/exchange/print/table_page.h"
 
 #include "core/exchange/print/page_flow.h"
+#include "core/exchange/print/strokes.h"
 
 #include <algorithm>
 
@@ -8,21 +9,19 @@ namespace pipwright {
 
 namespace {
 
-constexpr Micrometres kMargin = 15_mm;
-constexpr Micrometres kFoot = 7_mm;
+constexpr Micrometres kTableMargin = 15_mm;
+constexpr Micrometres kTableFoot = 7_mm;
 constexpr Micrometres kPadding = 1_mm;
 constexpr Micrometres kCellGap = 3_mm;
-constexpr Micrometres kHairline = 0.1_mm;
 constexpr Micrometres kRule = 0.3_mm;
 constexpr double kTitlePoints = 16.0;
-constexpr double kTextPoints = 9.0;
 
 using Lines = std::vector<std::string>;
 
 class TablePages {
   public:
     TablePages(const PrintedTable& table, const TextMeasure& measure)
-        : m_table(table), m_measure(measure), m_flow(table.paper, kMargin, 0_mm, kFoot) {
+        : m_table(table), m_measure(measure), m_flow(table.paper, kTableMargin, 0_mm, kTableFoot) {
         placeColumns();
         for (const PrintedColumn& column : table.columns) {
             m_headings.push_back(flow(column.heading, true, m_widths[m_headings.size()]));

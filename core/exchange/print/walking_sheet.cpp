@@ -1,6 +1,7 @@
 #include "core/exchange/print/walking_sheet.h"
 
 #include "core/exchange/print/page_flow.h"
+#include "core/exchange/print/strokes.h"
 
 #include <algorithm>
 #include <array>
@@ -10,18 +11,16 @@ namespace pipwright {
 
 namespace {
 
-constexpr Micrometres kMargin = 8_mm;
+constexpr Micrometres kSheetMargin = 8_mm;
 constexpr Micrometres kHead = 15_mm;
-constexpr Micrometres kFoot = 11_mm;
+constexpr Micrometres kSheetFoot = 11_mm;
 constexpr Micrometres kTickSide = 5_mm;
 constexpr Micrometres kTextStart = 7.5_mm;
 constexpr Micrometres kMarkStep = 10_mm;
 constexpr int kMarks = 5;
 constexpr Micrometres kRowGap = 1.4_mm;
-constexpr Micrometres kHairline = 0.1_mm;
 constexpr Micrometres kFrame = 0.2_mm;
 constexpr double kCodePoints = 12.0;
-constexpr double kTextPoints = 9.0;
 constexpr double kMarkPoints = 6.5;
 constexpr double kCautionPoints = 7.0;
 constexpr std::size_t kMostNoteLines = 6;
@@ -29,7 +28,8 @@ constexpr std::size_t kMostNoteLines = 6;
 class WalkingPages {
   public:
     WalkingPages(const WalkingSheet& sheet, const TextMeasure& measure)
-        : m_sheet(sheet), m_measure(measure), m_flow(sheet.paper, kMargin, kHead, kFoot) {}
+        : m_sheet(sheet), m_measure(measure), m_flow(sheet.paper, kSheetMargin, kHead, kSheetFoot) {
+    }
 
     PrintedMatter lay(const std::vector<WalkingTree>& trees) && {
         bool isOutward = true;
@@ -189,21 +189,24 @@ class WalkingPages {
         const Micrometres right = left + m_flow.width();
         const auto site = flow(m_sites[page], 14.0, true, m_flow.width() - 40_mm);
         if (!site.empty()) {
-            marks.emplace_back(TextMark{{left, kMargin, m_flow.width() - 40_mm, 7_mm},
+            marks.emplace_back(TextMark{{left, kSheetMargin, m_flow.width() - 40_mm, 7_mm},
                                         site.front(),
                                         14.0,
                                         true,
                                         Align::left});
             for (Mark& mark : linesInBox({site.begin() + 1, site.end()},
-                                         {left, kMargin + 7_mm, m_flow.width() - 40_mm, {}},
+                                         {left, kSheetMargin + 7_mm, m_flow.width() - 40_mm, {}},
                                          kTextPoints, true, Align::left)) {
                 marks.push_back(std::move(mark));
             }
         }
-        marks.emplace_back(TextMark{
-            {right - 38_mm, kMargin, 38_mm, 7_mm}, m_sheet.date.iso(), 11.0, true, Align::right});
+        marks.emplace_back(TextMark{{right - 38_mm, kSheetMargin, 38_mm, 7_mm},
+                                    m_sheet.date.iso(),
+                                    11.0,
+                                    true,
+                                    Align::right});
         marks.emplace_back(pageNumber(m_sheet.words, page + 1, m_flow.pageCount(),
-                                      {right - 38_mm, kMargin + 7_mm, 38_mm, 4_mm}));
+                                      {right - 38_mm, kSheetMargin + 7_mm, 38_mm, 4_mm}));
         const Micrometres ruleY = m_flow.bodyBottom() + 2_mm;
         marks.emplace_back(LineMark{{left, ruleY}, {right, ruleY}, kFrame});
         const auto caution = flow(m_sheet.words.fallenFruit, kCautionPoints, false, m_flow.width());
