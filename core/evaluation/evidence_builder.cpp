@@ -52,9 +52,15 @@ void EvidenceBuilder::take(const Tasting& tasting) {
     m_tastings[tasting.id.uuid] = tasting.date;
 }
 
+void EvidenceBuilder::take(const SealedKey& key) {
+    if (!key.opened) {
+        m_sealed.insert(key.tasting.uuid);
+    }
+}
+
 void EvidenceBuilder::take(const Lot& lot) {
     const auto tasting = m_tastings.find(lot.tasting.uuid);
-    if (tasting == m_tastings.end()) {
+    if (tasting == m_tastings.end() || m_sealed.contains(lot.tasting.uuid)) {
         return;
     }
     std::optional<Index> genotype;

@@ -4,16 +4,19 @@
 
 #include <set>
 #include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 namespace pipwright {
 
-/// Gathers the facts of plants and genotypes from records given in any order of kinds: tastings
-/// before lots, lots before scores; observations, photos and wishes at any time.
+/// Gathers the facts of plants and genotypes from records given in any order of kinds: keys and
+/// tastings before lots, lots before scores; observations, photos and wishes at any time. A sitting
+/// whose key is sealed tells nothing yet.
 class EvidenceBuilder {
   public:
     explicit EvidenceBuilder(const OrchardView& view) : m_view(view) {}
 
+    void take(const SealedKey& key);
     void take(const Tasting& tasting);
     void take(const Lot& lot);
     void take(const Score& score);
@@ -50,6 +53,7 @@ class EvidenceBuilder {
     static std::optional<int> usualRipeDay(const std::unordered_map<int, Date>& firstRipe);
 
     const OrchardView& m_view;
+    std::unordered_set<Uuid> m_sealed; ///< tastings
     std::unordered_map<Uuid, Date> m_tastings;
     std::unordered_map<Uuid, Index> m_lotAt;
     std::vector<TastedLot> m_lots;

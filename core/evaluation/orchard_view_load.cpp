@@ -235,6 +235,9 @@ Outcome ViewLoader::loadEvidence(OrchardView& view) const {
     EvidenceBuilder evidence(view);
     const auto into = [&evidence](const auto& thing) { evidence.take(thing); };
     auto outcome = inTurn({
+        [&] {
+            return scanAs<SealedKey>(m_store, {"tasting", "opened"}, into);
+        },
         [&] { return scanAs<Tasting>(m_store, {"date"}, into); },
         [&] {
             return scanAs<Lot>(m_store,

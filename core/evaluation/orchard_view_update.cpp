@@ -157,7 +157,14 @@ class ViewUpdater {
             }
             return {};
         case Kind::tasting:
-            return noteTasting(change);
+            return touchTasting(change.record);
+        case Kind::sealedKey:
+            for (const Uuid& id : references(change, "tasting")) {
+                if (auto outcome = touchTasting(id); !outcome) {
+                    return outcome;
+                }
+            }
+            return {};
         case Kind::graftWish:
             touchGenotypes(change, "genotype");
             return {};
@@ -166,8 +173,8 @@ class ViewUpdater {
         }
     }
 
-    Outcome noteTasting(const Change& change) {
-        const auto lots = m_store.where<Lot>("tasting", change.record);
+    Outcome touchTasting(const Uuid& tasting) {
+        const auto lots = m_store.where<Lot>("tasting", tasting);
         if (!lots) {
             return lots.problem();
         }
@@ -391,6 +398,13 @@ class ViewUpdater {
 
     Outcome refreshEvidence() {
         EvidenceBuilder evidence(m_view);
+        const auto keys = m_store.all<SealedKey>();
+        if (!keys) {
+            return keys.problem();
+        }
+        for (const SealedKey& key : *keys) {
+            evidence.take(key);
+        }
         for (const Index plant : m_evidence) {
             const Uuid id = m_view.plants()[plant].id.uuid;
             for (const auto& outcome :

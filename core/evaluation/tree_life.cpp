@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace pipwright {
 
@@ -45,10 +46,29 @@ class LifeReader {
         }
     }
 
+    /// Whether the tasting is planned and its key not opened yet: nobody shall look into it.
+    bool isSealed(TastingId tasting) {
+        if (!m_sealed) {
+            m_sealed.emplace();
+            const auto keys = m_store.all<SealedKey>();
+            if (!keys) {
+                m_problem = keys.problem();
+                return false;
+            }
+            for (const SealedKey& key : *keys) {
+                if (!key.opened) {
+                    m_sealed->insert(key.tasting);
+                }
+            }
+        }
+        return m_sealed->contains(tasting);
+    }
+
     [[nodiscard]] const std::optional<Problem>& problem() const { return m_problem; }
 
   private:
     const Store& m_store;
+    std::optional<std::set<TastingId>> m_sealed;
     std::optional<Problem> m_problem;
 };
 
@@ -59,6 +79,9 @@ void dropVoid(std::vector<Thing>& list) {
 
 void addLots(LifeReader& reader, TreeLife& life, std::string_view field, const Uuid& id) {
     for (Lot& lot : reader.where<Lot>(field, id)) {
+        if (reader.isSealed(lot.tasting)) {
+            continue;
+        }
         TastedLot tasted;
         if (auto tasting = reader.get(lot.tasting)) {
             tasted.tasting = std::move(*tasting);

@@ -189,6 +189,10 @@ std::string fileNameOf(Kind kind) {
     return std::string(nameOf(kind)) + ".csv";
 }
 
+int firstVersionWith(Kind kind) {
+    return kind == Kind::sealedKey ? 2 : 1;
+}
+
 std::vector<std::string_view> headerOf(Kind kind) {
     std::vector<std::string_view> header{"uuid"};
     for (const auto& field : fieldsOf(kind)) {

@@ -14,9 +14,10 @@
 
 namespace pipwright {
 
-/// What the manifest calls an archive, and the version of its layout that we write.
+/// What the manifest calls an archive, and the version of its layout that we write: 1 the first,
+/// 2 with the keys of planned sittings.
 inline constexpr std::string_view kArchiveFormat = "pipwright-archive";
-inline constexpr int kArchiveVersion = 1;
+inline constexpr int kArchiveVersion = 2;
 
 inline constexpr std::string_view kManifestFile = "manifest.json";
 inline constexpr std::string_view kReadmeFile = "README.txt";
@@ -54,6 +55,8 @@ Result<Manifest> readManifest(std::string_view text);
 
 /// "plant.csv"
 std::string fileNameOf(Kind kind);
+/// The version of the layout that first had a table for it; older archives have none of the kind.
+int firstVersionWith(Kind kind);
 /// uuid and the fields, in order.
 std::vector<std::string_view> headerOf(Kind kind);
 /// columns.csv: table, column, type, refers_to, words, meaning of every column of every table.

@@ -67,6 +67,9 @@ void ArchiveRecords::fault(Problem problem) {
 
 Outcome ArchiveRecords::readTable(Kind kind, const RecordSink& sink, const BytesRead& bytes) {
     const std::string name = fileNameOf(kind);
+    if (firstVersionWith(kind) > m_manifest.version) {
+        return {};
+    }
     std::ifstream stream(m_folder / name, std::ios::binary);
     if (!stream) {
         fault({ProblemCode::badInput, "the table is not there.",

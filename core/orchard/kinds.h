@@ -41,7 +41,9 @@
     X(WeatherDay, weatherDay, "weather_day", "a day's weather at a site")                          \
     X(Slot, slot, "slot", "ten to fourteen days of the season that have a ladder of benchmarks")   \
     X(Election, election, "election", "a benchmark elected to a rung of a slot's ladder")          \
-    X(Recipe, recipe, "recipe", "how the columns of somebody's table become records")
+    X(Recipe, recipe, "recipe", "how the columns of somebody's table become records")              \
+    X(SealedKey, sealedKey, "sealed_key",                                                          \
+      "the key to the codes of a planned sitting, and whether it was opened")
 
 namespace pipwright {
 

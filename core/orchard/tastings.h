@@ -112,4 +112,30 @@ struct Score {
     }
 };
 
+/// The key to the codes of a sitting that was planned: which fruit stood under which code. It stays
+/// sealed until the sheets are in. A sitting without one was written down after the event.
+struct SealedKey {
+    SealedKeyId id;
+    TastingId tasting;
+    std::int64_t draw = 0;
+    std::optional<Date> opened;
+    std::string reason;
+
+    template <typename Self, typename Visitor>
+    static void fields(Self& self, Visitor& visit) {
+        visit("tasting", self.tasting, "the sitting");
+        visit("draw", self.draw, "number the codes and orders were drawn from");
+        visit("opened", self.opened, "day it was opened; empty while it is sealed");
+        visit("reason", self.reason,
+              "why it was opened before every sheet was in; empty when all were");
+    }
+};
+
+/// Whether a taster has written anything about the lot; a planned sitting keeps each taster's place
+/// for each lot as a score without a word yet.
+inline bool isWritten(const Score& score) {
+    return score.liking || score.rank || score.verdict != Verdict::unknown || !score.uses.empty() ||
+           !score.words.empty();
+}
+
 } // namespace pipwright

@@ -301,9 +301,9 @@ TEST_F(ArchiveTest, NoManifestForeignManifestAndNewerLayout) {
     EXPECT_THAT(faulty(archiveWith("manifest.json", "pipwright-archive", "something")).faults,
                 hasFault("manifest.json", "does not describe"));
     EXPECT_THAT(
-        faulty(archiveWith("manifest.json", "\"version\": 1", "\"version\": \"one\"")).faults,
+        faulty(archiveWith("manifest.json", "\"version\": 2", "\"version\": \"one\"")).faults,
         hasFault("manifest.json", "unknown"));
-    const auto newer = faulty(archiveWith("manifest.json", "\"version\": 1", "\"version\": 99"));
+    const auto newer = faulty(archiveWith("manifest.json", "\"version\": 2", "\"version\": 99"));
     EXPECT_EQ(newer.faults.at(0).code, ProblemCode::newer);
 }
 
@@ -313,6 +313,27 @@ TEST_F(ArchiveTest, AWrongHeaderAndAMissingTable) {
     const fs::path folder = archive();
     fs::remove(folder / "site.csv");
     EXPECT_THAT(faulty(folder).faults, hasFault("site.csv", "not there"));
+}
+
+TEST_F(ArchiveTest, AnArchiveFromBeforePlannedSittingsHasNoKeys) {
+    const fs::path folder = archiveWith("manifest.json", "\"version\": 2", "\"version\": 1");
+    fs::remove(folder / "sealed_key.csv");
+    std::string manifest = bytesOf(folder / kManifestFile);
+    const auto entry = manifest.rfind('{', manifest.find("sealed_key.csv"));
+    const auto end = manifest.find('}', entry);
+    manifest.erase(entry, manifest.find('{', end) - entry);
+    std::ofstream(folder / kManifestFile, std::ios::binary) << manifest;
+    MemoryStore rebuilt;
+    const auto report = readArchive(folder, rebuilt);
+    ASSERT_TRUE(report.ok()) << report.problem().sentence();
+    EXPECT_TRUE(report->written) << (report->faults.empty() ? "" : report->faults[0].sentence());
+    EXPECT_EQ(rebuilt.position(), m_book.position());
+    EXPECT_EQ(*rebuilt.count(Kind::sealedKey), 0);
+    // The layout of today must have the table.
+    const fs::path today = m_scratch / "today";
+    ASSERT_TRUE(writeArchive(m_book, today).ok());
+    fs::remove(today / "sealed_key.csv");
+    EXPECT_THAT(faulty(today).faults, hasFault("sealed_key.csv", "not there"));
 }
 
 TEST_F(ArchiveTest, ABadByteIsPlaced) {

@@ -20,14 +20,18 @@ std::vector<Migration> released() {
     return {releasedMigrations().begin(), releasedMigrations().end()};
 }
 
-std::vector<Migration> withThree(const char* third = kThird) {
+/// The version of today.
+const int kNow = static_cast<int>(releasedMigrations().size());
+
+/// Two more steps after those that were released.
+std::vector<Migration> withTwoMore(const char* last = kThird) {
     auto all = released();
-    all.push_back({2, "0002_soil", kSecond});
-    all.push_back({3, "0003_soil_kinds", third});
+    all.push_back({kNow + 1, "next_soil", kSecond});
+    all.push_back({kNow + 2, "last_soil_kinds", last});
     return all;
 }
 
-/// Books of version 1, made by version 1's own SQL and its store.
+/// Books of today's version, made by its own SQL and its store.
 class Migrating : public ::testing::Test {
   protected:
     void SetUp() override {
@@ -62,14 +66,14 @@ class Migrating : public ::testing::Test {
 };
 
 TEST_F(Migrating, BringsAnOlderBookUpToDateAndKeepsACopy) {
-    const auto list = withThree();
+    const auto list = withTwoMore();
     auto book = openForWriting(m_file, list);
     ASSERT_TRUE(book.ok()) << book.problem().sentence();
     const auto kept = (*book)->copyBeforeUpdate();
     ASSERT_EQ(copies(), std::vector{kept});
-    EXPECT_NE(kept.filename().string().find("-version-1.orchard"), std::string::npos);
-    EXPECT_EQ(versionOf(kept), 1);
-    EXPECT_EQ(versionOf(m_file), 3);
+    EXPECT_NE(kept.filename().string().find("-version-" + std::to_string(kNow) + ".orchard"), std::string::npos);
+    EXPECT_EQ(versionOf(kept), kNow);
+    EXPECT_EQ(versionOf(m_file), kNow + 2);
     const auto site = (*book)->get(m_site.id);
     ASSERT_TRUE(site.ok() && site->has_value());
     EXPECT_EQ((*site)->name, "Halde");
@@ -85,7 +89,7 @@ TEST_F(Migrating, BringsAnOlderBookUpToDateAndKeepsACopy) {
 }
 
 TEST_F(Migrating, EveryVersionEndsWithTheSameSchema) {
-    const auto list = withThree();
+    const auto list = withTwoMore();
     const auto schemaOf = [](const Connection& connection) {
         return *connection.text("SELECT group_concat(sql, '|') FROM (SELECT sql FROM "
                                 "sqlite_schema ORDER BY name)");
@@ -102,36 +106,70 @@ TEST_F(Migrating, EveryVersionEndsWithTheSameSchema) {
     }
 }
 
+TEST_F(Migrating, ABookOfTheFirstVersionGetsKeysForItsSittings) {
+    const auto old = m_folder.path() / "old.orchard";
+    {
+        auto first = Connection::open(old, Access::create);
+        ASSERT_TRUE(migrate(**first, releasedMigrations().first(1)).ok());
+        ASSERT_TRUE((*first)
+                        ->run("INSERT INTO tasting (uuid, date, title, sight, place) VALUES "
+                              "(x'0192F0000000700080000000000000AA', '2024-09-07', 'Saturday', "
+                              "'blind', 'table')")
+                        .ok());
+        EXPECT_FALSE((*first)->number("SELECT count(*) FROM sealed_key").ok());
+    }
+    auto book = openForWriting(old, releasedMigrations());
+    ASSERT_TRUE(book.ok()) << book.problem().sentence();
+    EXPECT_EQ(versionOf(old), kNow);
+    const auto tastings = (*book)->all<Tasting>();
+    ASSERT_TRUE(tastings.ok());
+    ASSERT_EQ(tastings->size(), 1U);
+    EXPECT_EQ(tastings->front().title, "Saturday");
+    SealedKey key;
+    key.id = SealedKeyId(UuidMaker().make());
+    key.tasting = tastings->front().id;
+    key.draw = 7;
+    ChangeSet set;
+    set.sentence = "Seal";
+    set.create(key);
+    ASSERT_TRUE((*book)->apply(set, {}).ok());
+    const auto kept = (*book)->where<SealedKey>("tasting", key.tasting.uuid);
+    ASSERT_TRUE(kept.ok());
+    ASSERT_EQ(kept->size(), 1U);
+    EXPECT_EQ(kept->front().draw, 7);
+    EXPECT_FALSE(kept->front().opened);
+}
+
 TEST_F(Migrating, AFailedStepLeavesTheVersionBefore) {
-    const auto list = withThree("CREATE TABLE soil_kind (id INTEGER PRIMARY KEY) STRICT;\n"
+    const auto list = withTwoMore("CREATE TABLE soil_kind (id INTEGER PRIMARY KEY) STRICT;\n"
                                 "INSERT INTO nowhere VALUES (1);");
     const auto failed = openForWriting(m_file, list);
     ASSERT_FALSE(failed.ok());
-    EXPECT_NE(failed.problem().where.find("0003_soil_kinds"), std::string::npos);
-    EXPECT_EQ(versionOf(m_file), 2); // the second step stands, the third left nothing
+    EXPECT_NE(failed.problem().where.find("last_soil_kinds"), std::string::npos);
+    EXPECT_EQ(versionOf(m_file), kNow + 1); // the second step stands, the third left nothing
     auto connection = Connection::open(m_file, Access::read);
     EXPECT_EQ(*(*connection)->number("SELECT count(*) FROM sqlite_schema WHERE name = 'soil_kind'"),
               0);
     EXPECT_EQ(copies().size(), 1U);
     (*connection).reset();
-    EXPECT_TRUE(openForWriting(m_file, withThree()).ok()); // the repaired program goes on
+    EXPECT_TRUE(openForWriting(m_file, withTwoMore()).ok()); // the repaired program goes on
 }
 
 TEST_F(Migrating, AStepThatBreaksReferencesIsTakenBack) {
-    const auto list = withThree("PRAGMA defer_foreign_keys = ON;\n"
+    const auto list = withTwoMore("PRAGMA defer_foreign_keys = ON;\n"
                                 "INSERT INTO trial_row (uuid, site, number) VALUES "
                                 "(randomblob(16), 999, 1);");
     const auto failed = openForWriting(m_file, list);
     ASSERT_FALSE(failed.ok());
     EXPECT_EQ(failed.problem().code, ProblemCode::damaged);
-    EXPECT_EQ(versionOf(m_file), 2);
+    EXPECT_EQ(versionOf(m_file), kNow + 1);
 }
 
 TEST_F(Migrating, AnOlderBookIsNotReadAsItIs) {
-    const auto book = openForReading(m_file, withThree());
+    const auto book = openForReading(m_file, withTwoMore());
     ASSERT_FALSE(book.ok());
     EXPECT_NE(book.problem().remedy.find("writing"), std::string::npos);
-    EXPECT_EQ(versionOf(m_file), 1);
+    EXPECT_EQ(versionOf(m_file), kNow);
 }
 
 TEST_F(Migrating, WithoutRoomForTheCopyNothingIsDone) {
@@ -139,9 +177,9 @@ TEST_F(Migrating, WithoutRoomForTheCopyNothingIsDone) {
     std::filesystem::remove(copiesFolder(m_file));
     const auto blocked = copiesFolder(m_file);
     ASSERT_TRUE(writeWhole(blocked, "a file where the folder should be").ok());
-    const auto failed = openForWriting(m_file, withThree());
+    const auto failed = openForWriting(m_file, withTwoMore());
     ASSERT_FALSE(failed.ok());
-    EXPECT_EQ(versionOf(m_file), 1);
+    EXPECT_EQ(versionOf(m_file), kNow);
 }
 
 } // namespace
