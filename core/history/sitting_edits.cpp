@@ -1,26 +1,10 @@
 #include "core/history/sitting_edits.h"
 
-#include "core/season/crop_season.h"
+#include "core/history/lot_crop_year.h"
 
 namespace pipwright {
 
 namespace {
-
-/// The day the fruit left the tree, as far as it is known.
-Date dayLeft(const LotCondition& fruit, Date tasted) {
-    const std::int64_t kept = fruit.daysOnCounter.value_or(0) + fruit.daysInFridge.value_or(0) +
-                              fruit.daysInCellar.value_or(0);
-    return fruit.taken.value_or(tasted.plusDays(-static_cast<int>(kept)));
-}
-
-CropYear cropYearOf(Date left, Hemisphere half) {
-    if (half == Hemisphere::unknown) {
-        return CropYear{left.year()};
-    }
-    return proposedCropYear(left,
-                            half == Hemisphere::south ? SeasonSide::southern : SeasonSide::northern,
-                            CropRecord::fruit);
-}
 
 Lot lotOf(const ServedLot& served, const Tasting& tasting, std::int64_t order,
           const EditContext& context) {
@@ -33,9 +17,9 @@ Lot lotOf(const ServedLot& served, const Tasting& tasting, std::int64_t order,
     }
     lot.source = served.source;
     lot.servingOrder = order;
-    lot.cropYear = cropYearOf(dayLeft(served.condition, tasting.date),
-                              served.hemisphere == Hemisphere::unknown ? context.hemisphere
-                                                                       : served.hemisphere);
+    lot.cropYear = cropYearOfLot(served.condition, tasting.date,
+                                 served.hemisphere == Hemisphere::unknown ? context.hemisphere
+                                                                          : served.hemisphere);
     putCondition(served.condition, lot);
     return lot;
 }
@@ -96,9 +80,8 @@ ChangeSet conditionCorrected(const Lot& lot, const LotCondition& condition, Date
     set.person = context.person;
     Lot after = lot;
     putCondition(condition, after);
-    const Date left = dayLeft(condition, tasted);
-    if (left != dayLeft(conditionOf(lot), tasted)) {
-        after.cropYear = cropYearOf(left, context.hemisphere);
+    if (dayLotLeft(condition, tasted) != dayLotLeft(conditionOf(lot), tasted)) {
+        after.cropYear = cropYearOfLot(condition, tasted, context.hemisphere);
     }
     set.edit(lot, after);
     return set;
