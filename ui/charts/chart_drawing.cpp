@@ -19,9 +19,7 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr double kReach = 6;       // pixels around a mark that still mean it
-constexpr double kStepBack = 0.35; // strength of what is not highlighted
-constexpr int kBandAlpha = 70;
+constexpr double kReach = 6; // pixels around a mark that still mean it
 
 /// What nothing is said about is shown.
 std::vector<bool> forEverySeries(std::vector<bool> shown, const ChartSpec& spec) {

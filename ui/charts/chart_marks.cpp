@@ -11,7 +11,6 @@ namespace pipwright::ui {
 namespace {
 
 constexpr double kRadius = 4.5;
-constexpr double kStepBack = 0.35;   // strength of what is not highlighted
 constexpr double kColumnWidth = 0.7; // of the room of one
 constexpr std::size_t kMostLabels = 200;
 constexpr int kShadeAlpha = 40;

@@ -11,7 +11,6 @@ namespace pipwright::ui {
 namespace {
 
 constexpr std::size_t kShapes = 6;
-constexpr int kBandAlpha = 70;
 
 void drawPointSwatch(QPainter& painter, const QRectF& area, std::size_t shape,
                      const MarkColour& colour) {

@@ -12,6 +12,11 @@ class QChart;
 
 namespace pipwright::ui {
 
+/// The opacity of what steps back behind what is highlighted.
+inline constexpr double kStepBack = 0.35;
+/// The opacity of a band, of 255.
+inline constexpr int kBandAlpha = 70;
+
 /// The colour of a series in a theme.
 MarkColour colourOf(const ChartColour& colour, const Theme& theme);
 

@@ -4,6 +4,7 @@
 #include "core/season/iso_week.h"
 #include "ui/compare/compare_marks.h"
 #include "ui/compare/compare_words.h"
+#include "ui/compare/scales.h"
 #include "ui/compare/score_stack.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/score_mark.h"
@@ -25,10 +26,7 @@ constexpr double kAcross = 10; ///< air at the left and right of a cell
 constexpr double kDown = 5;
 constexpr int kClose = 20; ///< side of the button that takes a column out
 constexpr double kDot = kScoreDot;
-constexpr double kLowestLiking = 1;
-constexpr double kHighestLiking = 9;
 constexpr double kYearLine = 4; ///< height of one thin crop year
-constexpr int kDaysOfAWeek = 7;
 constexpr int kWrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 
 double textHeight(const QFont& font, const QString& words, double width) {

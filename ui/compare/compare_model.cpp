@@ -2,6 +2,7 @@
 
 #include "core/orchard/dictionary.h"
 #include "ui/compare/compare_words.h"
+#include "ui/compare/scales.h"
 
 #include <algorithm>
 #include <limits>
@@ -12,7 +13,6 @@ namespace pipwright::ui {
 namespace {
 
 constexpr double kLikingStep = 0.5;
-constexpr int kDaysOfAWeek = 7;
 
 } // namespace
 

@@ -10,7 +10,7 @@ namespace pipwright::ui {
 
 namespace {
 
-struct Words {
+struct PaperTexts {
     Q_DECLARE_TR_FUNCTIONS(pipwright::ui::ComparePaper)
 };
 
@@ -20,9 +20,9 @@ constexpr int kMostOnUpright = 4; ///< more trees than this lie across the paper
 
 PrintedTable comparedOnPaper(const CompareModel& model, Date today, const QString& bookName) {
     PrintedTable table;
-    table.title = Words::tr("Trees side by side").toStdString();
-    table.subtitle = Words::tr("%1, as the book stood on %2")
-                         .arg(bookName.isEmpty() ? Words::tr("book not named") : bookName,
+    table.title = PaperTexts::tr("Trees side by side").toStdString();
+    table.subtitle = PaperTexts::tr("%1, as the book stood on %2")
+                         .arg(bookName.isEmpty() ? PaperTexts::tr("book not named") : bookName,
                               QString::fromStdString(today.iso()))
                          .toStdString();
     table.words = translatedPaperWords();
@@ -59,11 +59,12 @@ PrintedTable comparedOnPaper(const CompareModel& model, Date today, const QStrin
         }
     }
     table.notes.push_back(
-        Words::tr("Window: a line is one crop year, the oldest on top, broken when its end was not "
-                  "seen; the bar is the usual window. Scores: filled fair, open not fair or "
-                  "unclear; round blind, on its corner sighted, square not known; below them the "
-                  "mean of the fair scores with its standard error. Traits: the mean, from its "
-                  "lowest to its highest value.")
+        PaperTexts::tr(
+            "Window: a line is one crop year, the oldest on top, broken when its end was not "
+            "seen; the bar is the usual window. Scores: filled fair, open not fair or "
+            "unclear; round blind, on its corner sighted, square not known; below them the "
+            "mean of the fair scores with its standard error. Traits: the mean, from its "
+            "lowest to its highest value.")
             .toStdString());
     table.notes.push_back(legendWords().toStdString());
     return table;

@@ -16,7 +16,7 @@ namespace pipwright::ui {
 
 namespace {
 
-struct Words {
+struct CompareTexts {
     Q_DECLARE_TR_FUNCTIONS(pipwright::ui::Compare)
 };
 
@@ -27,7 +27,7 @@ QString text(const std::string& utf8) {
 /// A day of the crop year in the calendar of a year: "14 Aug".
 QString dayWords(int calendarYear, int day) {
     const Date date = dateInCalendar(day, calendarYear);
-    return Words::tr("%1 %2", "day and month")
+    return CompareTexts::tr("%1 %2", "day and month")
         .arg(date.day())
         .arg(monthText(static_cast<int>(date.month())));
 }
@@ -39,11 +39,12 @@ QString meanWords(const ComparedTrait& mean, int decimals, const QString& unit) 
 }
 
 QString groundWords(const ScoreGround& ground, bool fair) {
-    const QString scores = fair ? Words::tr("%n fair score(s)", nullptr, ground.scores)
-                                : Words::tr("%n score(s), none fair", nullptr, ground.scores);
+    const QString scores = fair
+                               ? CompareTexts::tr("%n fair score(s)", nullptr, ground.scores)
+                               : CompareTexts::tr("%n score(s), none fair", nullptr, ground.scores);
     return QStringLiteral("%1, %2, %3")
-        .arg(scores, Words::tr("%n taster(s)", nullptr, ground.tasters),
-             Words::tr("%n crop year(s)", nullptr, ground.cropYears));
+        .arg(scores, CompareTexts::tr("%n taster(s)", nullptr, ground.tasters),
+             CompareTexts::tr("%n crop year(s)", nullptr, ground.cropYears));
 }
 
 int decimalsFor(double value) {
@@ -80,9 +81,9 @@ QString ordinalWords(const OrchardView& view, const ComparedTrait& compared) {
     const QString high =
         stateName(view, compared.trait, static_cast<std::int64_t>(std::lround(compared.highest)));
     if (low == high) {
-        return Words::tr("%1 (n = %2)").arg(mean).arg(compared.count);
+        return CompareTexts::tr("%1 (n = %2)").arg(mean).arg(compared.count);
     }
-    return Words::tr("%1 (%2 to %3, n = %4)").arg(mean, low, high).arg(compared.count);
+    return CompareTexts::tr("%1 (%2 to %3, n = %4)").arg(mean, low, high).arg(compared.count);
 }
 
 } // namespace
@@ -94,17 +95,17 @@ QString headWords(const OrchardView& view, const ComparedGenotype& column) {
         parts << text(entry.code);
     }
     if (entry.benchmark) {
-        parts << Words::tr("benchmark");
+        parts << CompareTexts::tr("benchmark");
     }
     if (entry.stage != Stage::unknown) {
-        parts << (entry.stageSince ? Words::tr("%1 since %2")
+        parts << (entry.stageSince ? CompareTexts::tr("%1 since %2")
                                          .arg(stageWord(entry.stage), dateText(*entry.stageSince))
                                    : stageWord(entry.stage));
     }
     if (column.plant) {
         const QString place = text(view.placeText(*column.plant, false));
         if (!place.isEmpty()) {
-            parts << Words::tr("stands at %1").arg(place);
+            parts << CompareTexts::tr("stands at %1").arg(place);
         }
     }
     return text(entry.called()) + QLatin1Char('\n') + parts.join(QStringLiteral(" · "));
@@ -114,7 +115,7 @@ QString pedigreeWords(const OrchardView& view, const ComparedGenotype& column) {
     const QString parents = crossWords(view, column.genotype);
     const QString purdy = text(column.purdy);
     if (parents.isEmpty() || parents == QStringLiteral("? x ?")) {
-        return Words::tr("parents not known");
+        return CompareTexts::tr("parents not known");
     }
     const bool tellsMore = purdy.count(QLatin1Char('/')) > 1; // than the parents alone
     return tellsMore ? parents + QLatin1Char('\n') + purdy : parents;
@@ -126,15 +127,16 @@ QString windowWords(const ComparedGenotype& column, int calendarYear) {
                                     [](const auto& one) { return one.firstRipe.has_value(); });
     if (ripe == 0 || !season.usualFirst) {
         return season.windows.empty()
-                   ? Words::tr("never walked: a walk mark (W) at the tree starts it")
-                   : Words::tr("never yet seen ripe");
+                   ? CompareTexts::tr("never walked: a walk mark (W) at the tree starts it")
+                   : CompareTexts::tr("never yet seen ripe");
     }
     const QString first = dayWords(calendarYear, *season.usualFirst);
     const QString last = dayWords(calendarYear, season.usualLast.value_or(*season.usualFirst));
-    QString words = first == last ? Words::tr("ripe about %1").arg(first)
-                                  : Words::tr("usually ripe %1 to %2").arg(first, last);
-    words += Words::tr(", from week %1").arg(harvestWeekIn(*season.usualFirst, calendarYear));
-    words += Words::tr(" (%n crop year(s))", nullptr, static_cast<int>(ripe));
+    QString words = first == last ? CompareTexts::tr("ripe about %1").arg(first)
+                                  : CompareTexts::tr("usually ripe %1 to %2").arg(first, last);
+    words +=
+        CompareTexts::tr(", from week %1").arg(harvestWeekIn(*season.usualFirst, calendarYear));
+    words += CompareTexts::tr(" (%n crop year(s))", nullptr, static_cast<int>(ripe));
     return words;
 }
 
@@ -144,18 +146,21 @@ QString windowYearWords(const ComparedGenotype& column) {
         const auto day = [&window](int one) { return dayWords(window.cropYear, one); };
         QString seen;
         if (!window.firstRipe) {
-            seen = window.stillGreen ? Words::tr("still green on %1").arg(day(*window.stillGreen))
-                                     : Words::tr("not seen ripe");
+            seen = window.stillGreen
+                       ? CompareTexts::tr("still green on %1").arg(day(*window.stillGreen))
+                       : CompareTexts::tr("not seen ripe");
         } else if (window.over) {
-            seen = Words::tr("ripe from %1, over by %2")
+            seen = CompareTexts::tr("ripe from %1, over by %2")
                        .arg(day(*window.firstRipe), day(*window.over));
         } else if (window.lastRipe && *window.lastRipe != *window.firstRipe) {
-            seen = Words::tr("ripe from %1 to %2, its end not seen")
+            seen = CompareTexts::tr("ripe from %1 to %2, its end not seen")
                        .arg(day(*window.firstRipe), day(*window.lastRipe));
         } else {
-            seen = Words::tr("ripe on %1, its end not seen").arg(day(*window.firstRipe));
+            seen = CompareTexts::tr("ripe on %1, its end not seen").arg(day(*window.firstRipe));
         }
-        lines << Words::tr("%1: %2", "crop year, what was seen").arg(window.cropYear).arg(seen);
+        lines << CompareTexts::tr("%1: %2", "crop year, what was seen")
+                     .arg(window.cropYear)
+                     .arg(seen);
     }
     return lines.join(QLatin1Char('\n'));
 }
@@ -166,31 +171,32 @@ QString likingWords(const ComparedGenotype& column) {
                                              groundWords(column.fairGround, true));
     }
     if (column.anyLiking) {
-        return Words::tr("no fair score yet; %1 from %2")
+        return CompareTexts::tr("no fair score yet; %1 from %2")
             .arg(meanWords(*column.anyLiking, 1, {}), groundWords(column.anyGround, false));
     }
-    return Words::tr("not tasted yet");
+    return CompareTexts::tr("not tasted yet");
 }
 
 QString keepingWords(const ComparedGenotype& column) {
     QStringList lines;
     if (const ComparedTrait* good = traitOf(column, shippedTraitId(trait_key::kDaysGood))) {
-        lines << Words::tr("stays good %1 off the tree (n = %2)")
-                     .arg(meanWords(*good, 0, Words::tr("d", "days")))
+        lines << CompareTexts::tr("stays good %1 off the tree (n = %2)")
+                     .arg(meanWords(*good, 0, CompareTexts::tr("d", "days")))
                      .arg(good->count);
     }
     const ComparedKeeping& keeping = column.keeping;
     if (keeping.liking) {
-        const QString longest = Words::tr("up to %n day(s)", nullptr, *keeping.longestDays);
-        lines << Words::tr("kept more than %1 days: %2 (%3, %4)")
+        const QString longest = CompareTexts::tr("up to %n day(s)", nullptr, *keeping.longestDays);
+        lines << CompareTexts::tr("kept more than %1 days: %2 (%3, %4)")
                      .arg(kFairDays)
                      .arg(meanWords(*keeping.liking, 1, {}),
-                          Words::tr("%n score(s)", nullptr, keeping.liking->count),
+                          CompareTexts::tr("%n score(s)", nullptr, keeping.liking->count),
                           keeping.longestPath == StoragePath::unknown
                               ? longest
                               : longest + QStringLiteral(", ") + storageWord(keeping.longestPath));
     } else if (lines.isEmpty()) {
-        lines << Words::tr("not yet tasted after more than %1 days off the tree").arg(kFairDays);
+        lines << CompareTexts::tr("not yet tasted after more than %1 days off the tree")
+                     .arg(kFairDays);
     }
     return lines.join(QLatin1Char('\n'));
 }
@@ -209,9 +215,9 @@ QString traitWords(const OrchardView& view, const ComparedTrait& compared) {
     const int decimals = decimalsFor(compared.mean);
     const QString mean = meanWords(compared, decimals, text(trait->unit));
     if (compared.count == 1) {
-        return Words::tr("%1 (n = 1)").arg(mean);
+        return CompareTexts::tr("%1 (n = 1)").arg(mean);
     }
-    return Words::tr("%1 (%2 to %3, n = %4)")
+    return CompareTexts::tr("%1 (%2 to %3, n = %4)")
         .arg(mean, numberText(compared.lowest, decimals), numberText(compared.highest, decimals))
         .arg(compared.count);
 }
@@ -219,13 +225,13 @@ QString traitWords(const OrchardView& view, const ComparedTrait& compared) {
 QString evidenceWords(const ComparedGenotype& column) {
     const GenotypeFacts& facts = column.facts;
     if (facts.lots == 0) {
-        return Words::tr("no lot tasted");
+        return CompareTexts::tr("no lot tasted");
     }
     const QStringList parts = {
-        Words::tr("%1 fair of %n lot(s)", nullptr, facts.lots).arg(facts.fairLots),
-        Words::tr("%n crop year(s)", nullptr, column.anyGround.cropYears),
-        Words::tr("%n sitting(s)", nullptr, column.anyGround.sittings),
-        Words::tr("%n taster(s)", nullptr, column.anyGround.tasters)};
+        CompareTexts::tr("%1 fair of %n lot(s)", nullptr, facts.lots).arg(facts.fairLots),
+        CompareTexts::tr("%n crop year(s)", nullptr, column.anyGround.cropYears),
+        CompareTexts::tr("%n sitting(s)", nullptr, column.anyGround.sittings),
+        CompareTexts::tr("%n taster(s)", nullptr, column.anyGround.tasters)};
     return parts.join(QStringLiteral(", "));
 }
 
@@ -245,20 +251,20 @@ QString differenceWords(const std::optional<MeanDifference>& difference, const Q
     }
     const double size = std::abs(difference->difference);
     const QString amount = doubtText(size, difference->standardError, decimalsFor(size), unit);
-    return difference->difference > 0 ? Words::tr("▲ %1 above %2").arg(amount, reference)
-                                      : Words::tr("▼ %1 below %2").arg(amount, reference);
+    return difference->difference > 0 ? CompareTexts::tr("▲ %1 above %2").arg(amount, reference)
+                                      : CompareTexts::tr("▼ %1 below %2").arg(amount, reference);
 }
 
 QString traitTitle(const Trait& trait) {
     const QString name =
         trait.unit.empty()
             ? traitName(trait)
-            : Words::tr("%1, %2", "trait, unit").arg(traitName(trait), text(trait.unit));
+            : CompareTexts::tr("%1, %2", "trait, unit").arg(traitName(trait), text(trait.unit));
     switch (trait.direction) {
     case Direction::higherIsBetter:
-        return Words::tr("%1\n(more is better)").arg(name);
+        return CompareTexts::tr("%1\n(more is better)").arg(name);
     case Direction::lowerIsBetter:
-        return Words::tr("%1\n(less is better)").arg(name);
+        return CompareTexts::tr("%1\n(less is better)").arg(name);
     default:
         return name;
     }
@@ -266,22 +272,22 @@ QString traitTitle(const Trait& trait) {
 
 QString topicTitle(const std::string& topic) {
     if (topic == "fruit") {
-        return Words::tr("Fruit");
+        return CompareTexts::tr("Fruit");
     }
     if (topic == "taste") {
-        return Words::tr("In the mouth");
+        return CompareTexts::tr("In the mouth");
     }
     if (topic == "disease") {
-        return Words::tr("Disease");
+        return CompareTexts::tr("Disease");
     }
     if (topic == "tree") {
-        return Words::tr("Tree");
+        return CompareTexts::tr("Tree");
     }
-    return topic.empty() ? Words::tr("Other traits") : text(topic);
+    return topic.empty() ? CompareTexts::tr("Other traits") : text(topic);
 }
 
 QString legendWords() {
-    return Words::tr(
+    return CompareTexts::tr(
         "▲ ▼: the mean differs from that of the first column by more than two standard errors of "
         "the difference (three values or more on both sides), as eaten, not yet adjusted for "
         "taster and condition. ± is one standard error. Usual is the median of the crop years; "

@@ -3,6 +3,7 @@
 #include "core/evaluation/usual_ripening.h"
 #include "core/season/iso_week.h"
 #include "ui/compare/compare_words.h"
+#include "ui/compare/scales.h"
 #include "ui/compare/score_stack.h"
 
 #include <algorithm>
@@ -14,13 +15,10 @@ namespace {
 
 constexpr Micrometres kHairline = 0.1_mm;
 constexpr Micrometres kLine = 0.25_mm;
-constexpr Micrometres kDot = 1.6_mm;
-constexpr Micrometres kYearLine = 1.2_mm;
+constexpr Micrometres kPaperDot = 1.6_mm;
+constexpr Micrometres kPaperYearLine = 1.2_mm;
 constexpr Micrometres kFoot = 3_mm; ///< for the words of an axis
 constexpr double kFootPoints = 6.5;
-constexpr double kLowestLiking = 1;
-constexpr double kHighestLiking = 9;
-constexpr int kDaysOfAWeek = 7;
 
 Micrometres share(Micrometres whole, double part) {
     return millimetres(inMillimetres(whole) * part);
@@ -57,10 +55,10 @@ TextMark axisWord(Micrometres middle, Micrometres top, std::string text) {
 }
 
 Mark scoreMark(PaperPoint at, Sight sight, bool fair) {
-    const Micrometres half = kDot / 2;
+    const Micrometres half = kPaperDot / 2;
     const Micrometres line = fair ? Micrometres{} : 0.2_mm;
     if (sight == Sight::blind) {
-        return fair ? disc(at, kDot) : CircleMark{at, kDot - line, line};
+        return fair ? disc(at, kPaperDot) : CircleMark{at, kPaperDot - line, line};
     }
     if (sight == Sight::sighted) {
         const Micrometres reach = half + 0.2_mm;
@@ -70,7 +68,7 @@ Mark scoreMark(PaperPoint at, Sight sight, bool fair) {
                             {at.x - reach, at.y}},
                            line};
     }
-    const PaperBox box{at.x - half, at.y - half, kDot, kDot};
+    const PaperBox box{at.x - half, at.y - half, kPaperDot, kPaperDot};
     return fair ? Mark(FillMark{box}) : Mark(FrameMark{box, line});
 }
 
@@ -95,7 +93,7 @@ std::vector<Mark> windowDrawing(const CompareModel& model, int column, const Pap
                 }
             }
         }
-        y += kYearLine;
+        y += kPaperYearLine;
     }
     const Micrometres left = days.at(*season.usualFirst);
     const Micrometres right = days.at(season.usualLast.value_or(*season.usualFirst) + 1);
@@ -120,7 +118,7 @@ std::vector<Mark> windowDrawing(const CompareModel& model, int column, const Pap
 
 std::vector<Mark> likingDrawing(const CompareModel& model, int column, const PaperBox& box) {
     const ComparedGenotype& shown = model.compared(column);
-    const Scale likings{box.x + kDot, box.right() - kDot, kLowestLiking, kHighestLiking};
+    const Scale likings{box.x + kPaperDot, box.right() - kPaperDot, kLowestLiking, kHighestLiking};
     const Micrometres base = box.bottom() - kFoot;
     std::vector<Mark> marks;
     for (int liking = 1; liking <= 9; ++liking) {
@@ -131,12 +129,12 @@ std::vector<Mark> likingDrawing(const CompareModel& model, int column, const Pap
     }
     marks.emplace_back(across(box.x, box.right(), base, kHairline));
     const ScoreStack stack(shown.scores);
-    const Micrometres room = base - box.y - kDot;
-    const Micrometres step = std::min(kDot + 0.1_mm, room / std::max(stack.highest, 1));
+    const Micrometres room = base - box.y - kPaperDot;
+    const Micrometres step = std::min(kPaperDot + 0.1_mm, room / std::max(stack.highest, 1));
     for (std::size_t i = 0; i < shown.scores.size(); ++i) {
         const ComparedScore& score = shown.scores[i];
         const PaperPoint at{likings.at(score.liking),
-                            base - kDot / 2 - 0.2_mm - step * stack.levels[i]};
+                            base - kPaperDot / 2 - 0.2_mm - step * stack.levels[i]};
         marks.push_back(scoreMark(at, score.sight, score.fair));
     }
     if (shown.fairLiking) {
@@ -151,8 +149,8 @@ std::vector<Mark> likingDrawing(const CompareModel& model, int column, const Pap
 
 std::vector<Mark> keepingDrawing(const CompareModel& model, int column, const PaperBox& box) {
     const Micrometres base = box.bottom() - kFoot;
-    const Scale days{box.x + 4_mm, box.right() - kDot, 0, double(model.longestDays())};
-    const Scale likings{base - kDot, box.y + kDot, kLowestLiking, kHighestLiking};
+    const Scale days{box.x + 4_mm, box.right() - kPaperDot, 0, double(model.longestDays())};
+    const Scale likings{base - kPaperDot, box.y + kPaperDot, kLowestLiking, kHighestLiking};
     std::vector<Mark> marks;
     marks.emplace_back(across(box.x + 3_mm, box.right(), base, kHairline));
     marks.emplace_back(up(box.x + 3_mm, box.y, base, kHairline));
@@ -186,7 +184,7 @@ std::vector<Mark> traitDrawing(const CompareModel& model, int row, int column,
     if (one == nullptr) {
         return marks;
     }
-    const Scale values{box.x + kDot, box.right() - kDot, shown.low, shown.high};
+    const Scale values{box.x + kPaperDot, box.right() - kPaperDot, shown.low, shown.high};
     const Micrometres y = box.y + box.height / 2;
     marks.emplace_back(across(values.from, values.to, y, kHairline));
     for (const Micrometres end : {values.from, values.to}) {
@@ -195,7 +193,7 @@ std::vector<Mark> traitDrawing(const CompareModel& model, int row, int column,
     if (one->count > 1) {
         marks.emplace_back(across(values.at(one->lowest), values.at(one->highest), y, 0.5_mm));
     }
-    marks.emplace_back(disc({values.at(one->mean), y}, kDot));
+    marks.emplace_back(disc({values.at(one->mean), y}, kPaperDot));
     return marks;
 }
 
@@ -205,8 +203,9 @@ Micrometres drawingHeightOnPaper(const CompareModel& model, int row) {
     const CompareRow& shown = model.row(row);
     switch (shown.kind) {
     case CompareKind::window:
-        return model.lastDay() > model.firstDay() ? kYearLine * model.mostYears() + 3_mm + kFoot
-                                                  : Micrometres{};
+        return model.lastDay() > model.firstDay()
+                   ? kPaperYearLine * model.mostYears() + 3_mm + kFoot
+                   : Micrometres{};
     case CompareKind::liking:
         return 15_mm;
     case CompareKind::keeping:

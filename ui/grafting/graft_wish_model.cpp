@@ -9,8 +9,6 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kMostGrafts = 9999;
-
 bool isEdited(int column) {
     return column == GraftWishModel::number || column == GraftWishModel::reason ||
            column == GraftWishModel::state;

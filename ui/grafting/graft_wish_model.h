@@ -15,6 +15,7 @@ class GraftWishModel : public QAbstractTableModel {
   public:
     enum Column { clone, from, number, reason, wished, person, state, copies, columnTotal };
     static constexpr int kSortRole = Qt::UserRole;
+    static constexpr int kMostGrafts = 9999; ///< of one wish
 
     using QAbstractTableModel::QAbstractTableModel;
 

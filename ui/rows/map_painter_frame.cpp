@@ -22,7 +22,7 @@ struct MapMargins {
 constexpr double kLeastRowNames = 34;
 constexpr double kMostRowNames = 110;
 
-int rounded(double value) {
+int wholePixel(double value) {
     return static_cast<int>(std::lround(value));
 }
 
@@ -54,20 +54,20 @@ void MapPainter::paintHeadings(QPainter& painter, const MapPixels& pixels, const
     const QFontMetrics strongMetrics(strong);
     for (std::uint32_t site = 0; site < sites.size(); ++site) {
         const double top = m_layout.headingTop(site, frame.scale);
-        const QRect band(0, pixels.y(top), rounded(frame.size.width() * pixels.ratio),
+        const QRect band(0, pixels.y(top), wholePixel(frame.size.width() * pixels.ratio),
                          pixels.y(top + frame.scale.heading) - pixels.y(top));
         if (!band.intersects(pixels.clip)) {
             continue;
         }
         // Headings stay at the left however far the rows are moved.
-        const int margin = rounded(12 * pixels.ratio);
-        const QRect words = band.adjusted(margin, 0, -margin, -rounded(5 * pixels.ratio));
+        const int margin = wholePixel(12 * pixels.ratio);
+        const QRect words = band.adjusted(margin, 0, -margin, -wholePixel(5 * pixels.ratio));
         const QString name = strongMetrics.elidedText(QString::fromStdString(sites[site].name),
                                                       Qt::ElideRight, words.width());
         painter.setFont(strong);
         painter.setPen(theme().ink);
         painter.drawText(words, Qt::AlignLeft | Qt::AlignBottom, name);
-        const int after = strongMetrics.horizontalAdvance(name) + rounded(10 * pixels.ratio);
+        const int after = strongMetrics.horizontalAdvance(name) + wholePixel(10 * pixels.ratio);
         painter.setFont(m_stamps.smallFont());
         painter.setPen(theme().secondInk);
         painter.drawText(
@@ -80,11 +80,11 @@ void MapPainter::paintHeadings(QPainter& painter, const MapPixels& pixels, const
 
 void MapPainter::paintRowNames(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
                                std::optional<std::uint32_t> current) {
-    painter.fillRect(0, pixels.clip.top(), pixels.left - rounded(2 * pixels.ratio),
+    painter.fillRect(0, pixels.clip.top(), pixels.left - wholePixel(2 * pixels.ratio),
                      pixels.clip.height(), theme().paper);
     const auto rows = m_layout.scene().rows();
     const QFontMetrics metrics(m_stamps.codeFont());
-    const int least = rounded(metrics.ascent() * 1.15);
+    const int least = wholePixel(metrics.ascent() * 1.15);
     const QRectF area = pixels.content();
     auto [first, end] = m_layout.rowsBetween(area.top(), area.bottom(), frame.scale);
     // Which names are left out must not depend on the part that is repainted.
@@ -109,7 +109,7 @@ void MapPainter::paintRowNames(QPainter& painter, const MapPixels& pixels, const
         painter.setFont(font);
         painter.setPen(isCurrent ? theme().ink : theme().secondInk);
         const QRect words =
-            box.adjusted(rounded(6 * pixels.ratio), 0, -rounded(8 * pixels.ratio), 0);
+            box.adjusted(wholePixel(6 * pixels.ratio), 0, -rounded(8 * pixels.ratio), 0);
         painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter,
                          metrics.elidedText(QString::fromStdString(rows[row].name), Qt::ElideMiddle,
                                             words.width()));
@@ -118,7 +118,7 @@ void MapPainter::paintRowNames(QPainter& painter, const MapPixels& pixels, const
 
 void MapPainter::paintRuler(QPainter& painter, const MapPixels& pixels, const MapFrame& frame,
                             std::optional<CellIndex> cursor) {
-    const QRect band(0, 0, rounded(frame.size.width() * pixels.ratio), pixels.top);
+    const QRect band(0, 0, wholePixel(frame.size.width() * pixels.ratio), pixels.top);
     if (!band.intersects(pixels.clip)) {
         return;
     }

@@ -4,6 +4,7 @@
 #include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/book/orchard_words.h"
+#include "ui/tree/form_parts.h"
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/flow_text.h"
 #include "ui/widgets/number_text.h"
@@ -34,23 +35,11 @@ constexpr std::array kBases = {
     Basis{IdentityBasis::guess, Confidence::unknown, "?"},
 };
 
-QString keyText(std::string_view key) {
-    return QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size()));
-}
-
 QLineEdit* makeCode(const QString& name, const QString& hint, QWidget* parent) {
     auto* line = new QLineEdit(parent);
     line->setAccessibleName(name);
     line->setPlaceholderText(hint);
     return line;
-}
-
-template <typename... Widgets>
-void stack(QWidget* form, Widgets*... widgets) {
-    auto* layout = new QVBoxLayout(form);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(6);
-    (layout->addWidget(widgets), ...);
 }
 
 } // namespace

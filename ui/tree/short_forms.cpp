@@ -3,6 +3,7 @@
 #include "core/orchard/dictionary.h"
 #include "ui/book/open_book.h"
 #include "ui/book/orchard_words.h"
+#include "ui/tree/form_parts.h"
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/flow_text.h"
 
@@ -21,10 +22,6 @@ namespace {
 
 constexpr qint64 kLargestPhoto = 64 * 1024 * 1024;
 
-QString keyText(std::string_view key) {
-    return QString::fromUtf8(key.data(), static_cast<qsizetype>(key.size()));
-}
-
 QLineEdit* makeLine(const QString& name, const QString& hint, QWidget* parent) {
     auto* line = new QLineEdit(parent);
     line->setAccessibleName(name);
@@ -32,16 +29,8 @@ QLineEdit* makeLine(const QString& name, const QString& hint, QWidget* parent) {
     return line;
 }
 
-template <typename... Widgets>
-void stack(QWidget* form, Widgets*... widgets) {
-    auto* layout = new QVBoxLayout(form);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(6);
-    (layout->addWidget(widgets), ...);
-}
-
 template <typename Enum>
-std::optional<Enum> chosenOf(const ChipRow* row) {
+std::optional<Enum> chosenIfAny(const ChipRow* row) {
     const auto key = row->chosen();
     return key ? fromKey<Enum>(key->toStdString()) : std::nullopt;
 }
@@ -96,7 +85,7 @@ QWidget* WalkForm::firstField() const {
     return m_marks;
 }
 Result<ChangeSet> WalkForm::edits(const EntryTarget& target, const EditContext& context) {
-    const auto mark = chosenOf<WalkMark>(m_marks);
+    const auto mark = chosenIfAny<WalkMark>(m_marks);
     if (!mark) {
         return missing(tr("No mark is chosen."),
                        tr("Press the letter of a mark: n, p, r, o or g, then Enter."));
@@ -140,7 +129,7 @@ bool DecisionForm::goOn(const QWidget* field) {
     return false;
 }
 Result<ChangeSet> DecisionForm::edits(const EntryTarget& target, const EditContext& context) {
-    const auto stage = chosenOf<Stage>(m_stages);
+    const auto stage = chosenIfAny<Stage>(m_stages);
     if (!stage) {
         return missing(tr("No stage is chosen."), tr("Press the letter of a stage."));
     }
@@ -227,7 +216,7 @@ bool StateForm::goOn(const QWidget* field) {
     return false;
 }
 Result<ChangeSet> StateForm::edits(const EntryTarget& target, const EditContext& context) {
-    const auto state = chosenOf<PlantState>(m_states);
+    const auto state = chosenIfAny<PlantState>(m_states);
     if (!state) {
         return missing(tr("No state is chosen."), tr("Press the letter of a state."));
     }

@@ -10,14 +10,14 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kIconSide = 48;
+constexpr int kPlaceIcon = 48;
 constexpr int kTextWidth = 440;
 
 /// Keeps to the application's theme, which a pixmap label would not.
 class IconLabel : public QWidget {
   public:
     IconLabel(IconName name, QWidget* parent) : QWidget(parent), m_icon(icon(name)) {
-        setFixedSize(kIconSide, kIconSide);
+        setFixedSize(kPlaceIcon, kPlaceIcon);
     }
 
   protected:

@@ -12,8 +12,8 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kIconSide = 24;
-constexpr int kBar = 3;
+constexpr int kRailIcon = 24;
+constexpr int kRailBar = 3;
 
 /// Icon above word; a bar and weight mark the chosen one, so that colour is not alone.
 class RailButton : public QToolButton {
@@ -23,8 +23,8 @@ class RailButton : public QToolButton {
     [[nodiscard]] QSize sizeHint() const override {
         const Theme& theme = themeOf(this);
         const QFontMetrics metrics(theme.strongFont());
-        return {std::max(72, metrics.horizontalAdvance(text()) + 2 * theme.space + 2 * kBar),
-                kIconSide + metrics.height() + 2 * theme.space + 2};
+        return {std::max(72, metrics.horizontalAdvance(text()) + 2 * theme.space + 2 * kRailBar),
+                kRailIcon + metrics.height() + 2 * theme.space + 2};
     }
 
   protected:
@@ -35,9 +35,9 @@ class RailButton : public QToolButton {
             painter.fillRect(rect(), theme.wash);
         }
         if (isChecked()) {
-            painter.fillRect(0, 0, kBar, height(), theme.leaf);
+            painter.fillRect(0, 0, kRailBar, height(), theme.leaf);
         }
-        const QRect iconRect((width() - kIconSide) / 2, theme.space, kIconSide, kIconSide);
+        const QRect iconRect((width() - kRailIcon) / 2, theme.space, kRailIcon, kRailIcon);
         icon().paint(&painter, iconRect);
         painter.setFont(isChecked() ? theme.strongFont() : theme.bodyFont());
         painter.setPen(theme.ink);

@@ -14,8 +14,8 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kBar = 4;
-constexpr int kIconSide = 20;
+constexpr int kNoticeBar = 4;
+constexpr int kNoticeIcon = 20;
 
 } // namespace
 
@@ -29,7 +29,7 @@ NoticeBar::NoticeBar(QWidget* parent)
     words->addWidget(m_what);
     words->addWidget(m_remedy);
     auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(kBar + kIconSide + 2 * theme.space, theme.space, theme.space,
+    layout->setContentsMargins(kNoticeBar + kNoticeIcon + 2 * theme.space, theme.space, theme.space,
                                theme.space);
     layout->setSpacing(theme.space);
     layout->addLayout(words, 1);
@@ -91,10 +91,10 @@ void NoticeBar::paintEvent(QPaintEvent*) {
                           : m_kind == Kind::attention ? theme.russet
                                                       : theme.leaf;
     painter.fillRect(rect(), theme.surface);
-    painter.fillRect(0, 0, kBar, height(), colour);
+    painter.fillRect(0, 0, kNoticeBar, height(), colour);
     painter.fillRect(0, height() - 1, width(), 1, theme.line);
     const QIcon mark = icon(m_kind == Kind::word ? IconName::check : IconName::warning);
-    mark.paint(&painter, QRect(kBar + theme.space, theme.space, kIconSide, kIconSide));
+    mark.paint(&painter, QRect(kNoticeBar + theme.space, theme.space, kNoticeIcon, kNoticeIcon));
 }
 
 void NoticeBar::keyPressEvent(QKeyEvent* event) {
