@@ -265,13 +265,11 @@ class MeritDesigner {
             "genotype", "genotype x crop year", "plant", "lot", "taster", "sitting", "crop year"};
         const LevelCodes& codes = m_codes[place(term)];
         const std::int32_t seen = levelsSeen(codes);
-        const bool ownLevel =
-            term == MeritTerm::taster || term == MeritTerm::sitting || term == MeritTerm::cropYear;
-        // A single taster, sitting or year is part of the general level.
-        if (seen == 0 || (ownLevel && seen < 2) || isSwitchedOff(term) ||
-            m_design.priors.of(term).variance <= 0) {
+        if (seen == 0 || isSwitchedOff(term) || m_design.priors.of(term).variance <= 0) {
             return;
         }
+        // A single taster, sitting or year cannot be told from the general level, but it may be an
+        // unusual one: that belongs to the doubt about every merit.
         bool assumed = seen < 2 || setsEveryRecordApart(codes);
         for (const MeritTerm other : kMeritTerms) {
             assumed =

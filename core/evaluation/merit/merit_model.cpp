@@ -1,6 +1,7 @@
 #include "core/evaluation/merit/merit_model.h"
 
 #include "core/evaluation/merit/merit_design.h"
+#include "core/evaluation/merit/variance_doubt.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,6 +21,16 @@ struct MeritModel::Content {
     MixedFit fit;
     std::vector<GenotypeMerit> merits;
     double spread = 0;
+    MeritMoves moves; ///< see varianceDoubt
+
+    /// What doubt about the variances adds to the covariance of two merits, by level.
+    [[nodiscard]] double doubt(std::size_t one, std::size_t other) const {
+        double sum = 0;
+        for (const std::vector<double>& move : moves) {
+            sum += 2 * move[one] * move[other];
+        }
+        return sum;
+    }
 };
 
 namespace {
@@ -115,12 +126,13 @@ std::vector<GenotypeMerit> countRecords(const MeritDesign& design, const TraitRe
 }
 
 /// Adds level and genotype of each, with the errors that go with their sum.
-Result<std::vector<GenotypeMerit>>
-estimateMerits(const MeritDesign& design, const TraitRecords& records, const MixedFit& fit) {
+Result<std::vector<GenotypeMerit>> estimateMerits(const MeritDesign& design,
+                                                  const TraitRecords& records, const MixedFit& fit,
+                                                  const MeritMoves& moves) {
     std::vector<GenotypeMerit> merits = countRecords(design, records);
     const std::int32_t term = design.termAt[slotOf(MeritTerm::genotype)];
     const RandomEffects& effects = fit.randomEffects()[slotOf(term)];
-    double level = design.priors.level ? design.priors.level->mean : 0;
+    const std::vector<double> values = meritValues(design, fit);
     double levelVariance = 0;
     std::vector<double> together(merits.size(), 0.0);
     if (const Contrast general = levelContrast(design); !general.empty()) {
@@ -128,7 +140,6 @@ estimateMerits(const MeritDesign& design, const TraitRecords& records, const Mix
         if (!value) {
             return value.problem();
         }
-        level += value->value;
         levelVariance = value->standardError * value->standardError;
         Result<std::vector<double>> covariances =
             fit.contrastCovariancesWith(std::span(&general, 1), term);
@@ -139,8 +150,11 @@ estimateMerits(const MeritDesign& design, const TraitRecords& records, const Mix
     }
     for (std::size_t at = 0; at < merits.size(); ++at) {
         const auto number = static_cast<std::int32_t>(at);
-        const double variance = effects.errorVariance(number) + levelVariance + 2 * together[at];
-        merits[at].merit = {level + effects.prediction(number), std::sqrt(std::max(variance, 0.0))};
+        double variance = effects.errorVariance(number) + levelVariance + 2 * together[at];
+        for (const std::vector<double>& move : moves) {
+            variance += 2 * move[at] * move[at];
+        }
+        merits[at].merit = {values[at], std::sqrt(std::max(variance, 0.0))};
         merits[at].reliability = effects.reliability(number);
     }
     return merits;
@@ -162,6 +176,7 @@ std::vector<bool> tastersWithEnough(const TraitRecords& records) {
 
 struct FittedDesign {
     MeritDesign design;
+    MixedModelEquations equations;
     MixedFit fit;
     std::vector<bool> ownNoise;
 };
@@ -176,11 +191,15 @@ Result<FittedDesign> fitDesign(const MeritFamilies& families, const TraitRecords
     FitControl control;
     control.stop = stop;
     control.tolerance = 1e-6; // of twice the log-likelihood: far below any doubt about variances
-    Result<MixedFit> fit = fitMixedModel(design->model, control);
+    Result<MixedModelEquations> equations = MixedModelEquations::of(design->model, stop);
+    if (!equations) {
+        return equations.problem();
+    }
+    Result<MixedFit> fit = equations->fit(control);
     if (!fit) {
         return fit.problem();
     }
-    return FittedDesign{std::move(*design), std::move(*fit),
+    return FittedDesign{std::move(*design), std::move(*equations), std::move(*fit),
                         std::vector<bool>(records.persons.size(), false)};
 }
 
@@ -230,7 +249,11 @@ Result<MeritModel> MeritModel::fit(MeritFamilies families, TraitRecords records,
     if (!fitted) {
         return fitted.problem();
     }
-    auto merits = estimateMerits(fitted->design, *shared, fitted->fit);
+    Result<MeritMoves> moves = varianceDoubt(fitted->design, fitted->equations, fitted->fit, stop);
+    if (!moves) {
+        return moves.problem();
+    }
+    auto merits = estimateMerits(fitted->design, *shared, fitted->fit, *moves);
     if (!merits) {
         return merits.problem();
     }
@@ -239,7 +262,7 @@ Result<MeritModel> MeritModel::fit(MeritFamilies families, TraitRecords records,
     return MeritModel(std::make_shared<const Content>(
         Content{std::move(families), std::move(shared), options, std::move(fitted->design),
                 std::move(found), std::move(fitted->ownNoise), std::move(fitted->fit),
-                std::move(*merits), spread}));
+                std::move(*merits), spread, std::move(*moves)}));
 }
 
 Result<MeritModel> MeritModel::switched(const MeritOptions& options) const {
@@ -250,14 +273,26 @@ Result<MeritModel> MeritModel::switched(const MeritOptions& options) const {
     if (!fitted) {
         return fitted.problem();
     }
-    auto merits = estimateMerits(fitted->design, records(), fitted->fit);
+    // The doubt about the variances stays what it was.
+    MeritMoves moves;
+    for (const std::vector<double>& known : m_content->moves) {
+        std::vector<double> move(fitted->design.genotypes.size(), 0.0);
+        for (std::size_t at = 0; at < move.size(); ++at) {
+            const auto level = m_content->design.levelOf.find(fitted->design.genotypes[at]);
+            if (level != m_content->design.levelOf.end()) {
+                move[at] = known[slotOf(level->second)];
+            }
+        }
+        moves.push_back(std::move(move));
+    }
+    auto merits = estimateMerits(fitted->design, records(), fitted->fit, moves);
     if (!merits) {
         return merits.problem();
     }
     return MeritModel(std::make_shared<const Content>(
         Content{m_content->families, m_content->records, std::move(held), std::move(fitted->design),
                 m_content->found, m_content->ownNoise, std::move(fitted->fit), std::move(*merits),
-                m_content->spread}));
+                m_content->spread, std::move(moves)}));
 }
 
 const TraitRecords& MeritModel::records() const {
@@ -373,7 +408,9 @@ Result<DenseMatrix> MeritModel::covariances(std::span<const Index> references) c
     DenseMatrix result(references.size(), merits().size());
     for (std::size_t k = 0; k < references.size(); ++k) {
         for (std::size_t at = 0; at < merits().size(); ++at) {
-            result(k, at) = (*withGenotypes)[k * merits().size() + at] + withLevel[k];
+            const auto own = slotOf(m_content->design.levelOf.at(references[k]));
+            result(k, at) = (*withGenotypes)[k * merits().size() + at] + withLevel[k] +
+                            m_content->doubt(own, at);
         }
     }
     return result;
@@ -390,7 +427,15 @@ Result<UncertainValue> MeritModel::difference(Index genotype, Index reference) c
         part.coefficient = -part.coefficient;
         contrast.push_back(part);
     }
-    return m_content->fit.contrast(contrast);
+    Result<UncertainValue> found = m_content->fit.contrast(contrast);
+    if (found) {
+        const auto a = slotOf(m_content->design.levelOf.at(genotype));
+        const auto b = slotOf(m_content->design.levelOf.at(reference));
+        const double doubt =
+            m_content->doubt(a, a) + m_content->doubt(b, b) - 2 * m_content->doubt(a, b);
+        found->standardError = std::hypot(found->standardError, std::sqrt(std::max(doubt, 0.0)));
+    }
+    return found;
 }
 
 std::optional<Contrast> MeritModel::contrastOf(Index genotype) const {

@@ -40,7 +40,7 @@ struct MeritOptions {
 enum class TermFooting {
     estimated, ///< its variance is learned from this book, with a little help of the prior
     assumed,   ///< the book cannot tell it from another term: the prior's variance is taken
-    absent,    ///< there is nothing for it to tell (one taster, one sitting), or it is switched off
+    absent,    ///< no record has it, or it is switched off
 };
 
 /// A term of a fitted model: what to say of it in words.
