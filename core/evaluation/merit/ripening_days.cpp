@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::size_t kFewestSiblings = 3;
 
-std::optional<Index> genotypeOf(const OrchardView& view, const Observation& one) {
+std::optional<Index> markedGenotype(const OrchardView& view, const Observation& one) {
     if (one.plant) {
         const auto plant = view.plant(*one.plant);
         return plant ? view.plants()[*plant].genotype : std::nullopt;
@@ -74,7 +74,7 @@ Result<std::vector<std::optional<int>>> usualRipeDaysAsOf(const OrchardView& vie
         }
         for (const Observation& one : *seen) {
             const auto window = observedWindow(std::span(&one, 1));
-            const auto genotype = genotypeOf(view, one);
+            const auto genotype = markedGenotype(view, one);
             const auto told = one.date ? one.date : one.valueDate;
             if (!window.firstRipe || !genotype || !told || *told > asOf) {
                 continue;
