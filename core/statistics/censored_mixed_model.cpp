@@ -2,10 +2,10 @@
 
 #include "core/statistics/censored_mode.h"
 #include "core/statistics/mixed_model_content.h"
-#include "core/statistics/no_number.h"
 #include "core/statistics/quasi_newton.h"
 #include "core/statistics/refusal.h"
 #include "core/statistics/variance_parameters.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,8 +1,8 @@
 #include "core/statistics/distributions.h"
 
-#include "core/statistics/no_number.h"
 #include "core/statistics/refusal.h"
 #include "core/statistics/sound_parameters.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <boost/math/special_functions/beta.hpp>

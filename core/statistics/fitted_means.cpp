@@ -1,6 +1,6 @@
 #include "core/statistics/fitted_means.h"
 
-#include "core/statistics/no_number.h"
+#include "core/units/no_number.h"
 
 #include <cstddef>
 #include <limits>

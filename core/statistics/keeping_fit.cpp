@@ -1,8 +1,8 @@
 #include "core/statistics/keeping_fit.h"
 
 #include "core/statistics/distributions.h"
-#include "core/statistics/no_number.h"
 #include "core/statistics/refusal.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <cmath>

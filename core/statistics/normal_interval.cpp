@@ -1,6 +1,6 @@
 #include "core/statistics/normal_interval.h"
 
-#include "core/statistics/no_number.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <cmath>

@@ -2,9 +2,9 @@
 
 #include "core/statistics/distributions.h"
 #include "core/statistics/lattice.h"
-#include "core/statistics/no_number.h"
 #include "core/statistics/quadrature.h"
 #include "core/statistics/refusal.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <cmath>

@@ -109,7 +109,7 @@ void MapPainter::paintRowNames(QPainter& painter, const MapPixels& pixels, const
         painter.setFont(font);
         painter.setPen(isCurrent ? theme().ink : theme().secondInk);
         const QRect words =
-            box.adjusted(wholePixel(6 * pixels.ratio), 0, -rounded(8 * pixels.ratio), 0);
+            box.adjusted(wholePixel(6 * pixels.ratio), 0, -wholePixel(8 * pixels.ratio), 0);
         painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter,
                          metrics.elidedText(QString::fromStdString(rows[row].name), Qt::ElideMiddle,
                                             words.width()));
