@@ -1,6 +1,7 @@
 #include "core/statistics/mixed_model_fit.h"
 
 #include "core/statistics/mixed_model_content.h"
+#include "core/statistics/mixed_model_problems.h"
 #include "core/statistics/refusal.h"
 #include "core/statistics/subscript.h"
 
@@ -12,10 +13,6 @@
 namespace pipwright {
 
 namespace {
-
-Problem stopped() {
-    return {ProblemCode::cancelled, "The fit was stopped.", "Start it again.", ""};
-}
 
 /// Notes what is needed of a random term later, and fills in what its precision matrix lacks.
 Result<TermSheet> readTerm(RandomTerm& term) {
@@ -147,7 +144,7 @@ Result<MixedModelEquations> MixedModelEquations::of(MixedModel model, std::stop_
         precisions.push_back(term.precision ? &*term.precision : nullptr);
     }
     if (stop.stop_requested()) {
-        return stopped();
+        return fitStopped();
     }
     content->records = std::make_shared<const ModelRecords>(std::move(*records));
     EquationCounts counts = countEquations(*content->records, precisions);
@@ -158,7 +155,7 @@ Result<MixedModelEquations> MixedModelEquations::of(MixedModel model, std::stop_
     }
     content->counts = std::make_shared<const EquationCounts>(std::move(counts));
     if (stop.stop_requested()) {
-        return stopped();
+        return fitStopped();
     }
     content->plan = std::make_shared<const EquationPlan>(*content->records, *content->counts);
     content->fixed = examineFixed(*content->records, *content->counts);

@@ -2,11 +2,14 @@
 
 #include "core/statistics/mixed_model_axes.h"
 #include "core/statistics/mixed_model_penalty.h"
+#include "core/statistics/mixed_model_problems.h"
+#include "core/statistics/mixed_model_roots.h"
 #include "core/statistics/mixed_model_step.h"
 #include "core/statistics/subscript.h"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <optional>
 #include <utility>
 
@@ -24,6 +27,10 @@ constexpr double kMostGrowing = 10;
 constexpr double kMostResidualShrinking = 0.1;
 /// The share of the largest residual variance below which another is as good as 0.
 constexpr double kLeastResidual = 1e-6;
+/// A search that is not over by then has lost its way.
+constexpr int kMostInformationSteps = 40;
+/// What a step among the roots has to promise; central differences are not good for less.
+constexpr double kRootTolerance = 1e-9;
 
 class VarianceSearch {
   public:
@@ -57,42 +64,74 @@ class VarianceSearch {
         SearchEnd end;
         end.termAtBoundary.assign(m_task.terms.size(), false);
         if (!moveTo(std::move(start))) {
-            return broken();
+            return equationsBroken();
         }
         if (m_all.empty()) {
             return end;
         }
         end.converged = false;
-        for (end.iterations = 1; end.iterations <= m_control.maximumIterations; ++end.iterations) {
+        if (Outcome outcome = stepByInformation(end); !outcome) {
+            return outcome.problem();
+        }
+        if (Outcome outcome = descendByRoots(end); !outcome) {
+            return outcome.problem();
+        }
+        return finish(std::move(end));
+    }
+
+  private:
+    /// The search proper, for as long as it gets on.
+    Outcome stepByInformation(SearchEnd& end) {
+        const int most = std::min(m_control.maximumIterations, kMostInformationSteps);
+        for (end.iterations = 1; end.iterations <= most; ++end.iterations) {
             if (m_control.stop.stop_requested()) {
-                return Problem{ProblemCode::cancelled, "The fit was stopped.", "Start it again.",
-                               ""};
+                return fitStopped();
             }
             if (!survey()) {
-                return broken();
+                return equationsBroken();
             }
             const bool stay = !step(end);
             if (m_control.progress) {
                 m_control.progress({end.iterations, m_likelihood.criterion()});
             }
             if (stay) {
-                break;
+                return {};
             }
             if (residualVanishes()) {
-                return Problem{ProblemCode::badInput,
-                               "The terms explain the response entirely: the residual variance "
-                               "vanishes.",
-                               "Leave out a term, or hold the residual variance.", "mixed model"};
+                return responseExplained();
             }
         }
-        end.iterations = std::min(end.iterations, m_control.maximumIterations);
-        return finish(std::move(end));
+        end.iterations = most;
+        return {};
     }
 
-  private:
-    static Problem broken() {
-        return {ProblemCode::badInput, "The equations of the model cannot be solved.",
-                "Look for weights, covariates or variances of extreme size.", "mixed model"};
+    /// Where covariances are all but singular the average information says little of them, and
+    /// steps by it get nowhere: the roots of the variances are searched then, slower and sure.
+    Outcome descendByRoots(SearchEnd& end) {
+        if (end.converged || end.iterations >= m_control.maximumIterations) {
+            return {};
+        }
+        const VarianceState before = m_likelihood.state();
+        const double reached = m_objective;
+        const VarianceRoots roots(m_records, m_task, before, m_frozenGroups);
+        const auto objectiveAt = [&](const std::vector<double>& numbers) {
+            return moveTo(roots.state(numbers, kLeastResidual / 2))
+                       ? m_objective
+                       : std::numeric_limits<double>::infinity();
+        };
+        const Result<LowestPoint> lowest =
+            lowestAmongRoots(roots, objectiveAt, kRootTolerance, end.iterations, m_control);
+        if (!lowest) {
+            return lowest.problem();
+        }
+        end.iterations += lowest->iterations;
+        const bool lower = lowest->value <= reached + kRootTolerance;
+        end.converged = lowest->converged && lower;
+        if (!moveTo(lower ? roots.state(lowest->parameters, kLeastResidual / 2) : before) ||
+            !survey()) {
+            return equationsBroken();
+        }
+        return residualVanishes() ? Outcome(responseExplained()) : Outcome();
     }
 
     bool moveTo(VarianceState state) {
@@ -108,8 +147,7 @@ class VarianceSearch {
     [[nodiscard]] bool residualVanishes() const {
         constexpr double kVanished = 1e-13;
         const std::vector<double>& residual = m_likelihood.state().residual;
-        return std::any_of(residual.begin(), residual.end(),
-                           [](double variance) { return variance < kVanished; });
+        return *std::min_element(residual.begin(), residual.end()) < kVanished;
     }
 
     /// Left alone are variances of frozen axes and covariances among them. A covariance of a frozen
@@ -160,6 +198,7 @@ class VarianceSearch {
             gradient[k] = slopes[k] + penalty.slopes[k];
         }
         freeze(gradient);
+        tieFrozenGroups(gradient);
         m_model.clear();
         std::vector<double> curvatures;
         for (std::size_t k = 0; k < m_all.size(); ++k) {
@@ -261,6 +300,27 @@ class VarianceSearch {
         }
     }
 
+    [[nodiscard]] static std::size_t largestGroup(const VarianceState& state) {
+        const auto largest = std::max_element(state.residual.begin(), state.residual.end());
+        return static_cast<std::size_t>(largest - state.residual.begin());
+    }
+    /// A frozen group keeps its share of the largest, which answers for it.
+    void tieFrozenGroups(std::vector<double>& gradient) const {
+        const std::size_t largest = largestGroup(m_likelihood.state());
+        double tied = 0;
+        double* answering = nullptr;
+        for (std::size_t k = 0; k < m_all.size(); ++k) {
+            if (m_all[k].term < 0 && m_frozenGroups[at(m_all[k].group)]) {
+                tied += gradient[k];
+            } else if (m_all[k].term < 0 && at(m_all[k].group) == largest) {
+                answering = &gradient[k];
+            }
+        }
+        if (answering != nullptr) {
+            *answering += tied;
+        }
+    }
+
     /// Adds an open parameter to what the next step is made of.
     void open(const SearchParameter& parameter, double gradient) {
         constexpr double kOfCovariances = 0.01; // their average information can be next to nothing
@@ -296,6 +356,12 @@ class VarianceSearch {
         for (std::size_t k = 0; k < m_model.parameters.size(); ++k) {
             if (m_model.parameters[k].term < 0) {
                 state.residual[at(m_model.parameters[k].group)] *= 1 + step[k];
+            }
+        }
+        const std::size_t largest = largestGroup(from);
+        for (std::size_t group = 0; group < state.residual.size(); ++group) {
+            if (m_frozenGroups[group]) {
+                state.residual[group] *= state.residual[largest] / from.residual[largest];
             }
         }
         return state;
@@ -404,7 +470,7 @@ class VarianceSearch {
             }
         }
         if (zeros && !moveTo(std::move(state))) {
-            return broken();
+            return equationsBroken();
         }
         end.groupAtBoundary = m_frozenGroups;
         end.penalty = penaltyValue(m_records, m_task, m_likelihood.state());

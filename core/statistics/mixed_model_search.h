@@ -34,7 +34,8 @@ struct SearchEnd {
 /// that it can return, and set to 0 at the end. For intercepts with slopes the same is done along
 /// the axes of the covariance. Steps that raise the criterion are damped; when that does not help,
 /// an expectation-maximisation step, which cannot raise it, is taken (Dempster, Laird & Rubin
-/// 1977; Johnson & Thompson 1995, J. Dairy Sci. 78:449-456).
+/// 1977; Johnson & Thompson 1995, J. Dairy Sci. 78:449-456). Where all that gets nowhere the roots
+/// of the variances are searched (VarianceRoots).
 Result<SearchEnd> searchVariances(RestrictedLikelihood& likelihood, const ModelRecords& records,
                                   VarianceState start, const SearchTask& task,
                                   const FitControl& control);
