@@ -24,17 +24,17 @@ struct Gain {
 
 } // namespace
 
-Result<GraftPlan> shareOutGrafts(std::span<const GraftWish> wishes, int grafts,
-                                 std::optional<int> mostOfEach) {
+Result<SharedGrafts> shareOutGrafts(std::span<const WantedTree> wishes, int grafts,
+                                    std::optional<int> mostOfEach) {
     if (grafts < 0 || grafts > 1'000'000 || (mostOfEach && *mostOfEach < 0)) {
         return unusable("A number of grafts cannot be negative or beyond a million.",
                         "Give the number you can make.");
     }
     std::priority_queue<Gain> gains;
-    GraftPlan plan;
+    SharedGrafts plan;
     plan.grafts.assign(wishes.size(), 0);
     for (std::size_t i = 0; i < wishes.size(); ++i) {
-        const GraftWish& wish = wishes[i];
+        const WantedTree& wish = wishes[i];
         if (!std::isfinite(wish.worth) || wish.worth < 0 ||
             !(wish.chance >= 0 && wish.chance <= 1)) {
             return unusable("A worth is negative or a chance outside 0 to 1.",

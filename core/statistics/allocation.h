@@ -11,12 +11,12 @@
 namespace pipwright {
 
 /// A tree to be propagated.
-struct GraftWish {
+struct WantedTree {
     double worth = 0;  ///< of having it alive at least once, 0 or more
     double chance = 0; ///< that one graft takes, 0 to 1
 };
 
-struct GraftPlan {
+struct SharedGrafts {
     std::vector<int> grafts{}; ///< for each wish
     double expectedWorth = 0;  ///< sum of worth x (1 - (1 - chance)^grafts)
 };
@@ -25,8 +25,8 @@ struct GraftPlan {
 /// less than the one before, so giving each to the tree where it adds most is optimal (Fox 1966,
 /// Management Science 13:210-216). Of equal gains the earlier wish has it.
 /// Problem: negative numbers, chances outside 0 to 1, more than a million grafts.
-Result<GraftPlan> shareOutGrafts(std::span<const GraftWish> wishes, int grafts,
-                                 std::optional<int> mostOfEach = std::nullopt);
+Result<SharedGrafts> shareOutGrafts(std::span<const WantedTree> wishes, int grafts,
+                                    std::optional<int> mostOfEach = std::nullopt);
 
 /// Something to be done or not.
 struct Choice {

@@ -31,7 +31,7 @@ Problem noNumber(const char* of) {
     return unusable(std::string(of) + " must be a finite number.", "Give one.");
 }
 
-bool isSound(const CrossOutlook& cross) {
+bool isSound(const SeedlingOutlook& cross) {
     return std::isfinite(cross.mean) && isSpread(cross.geneticDeviation);
 }
 
@@ -149,7 +149,7 @@ Result<double> varianceWithinFamily(double additiveVariance, double motherInbree
     return additiveVariance / 2 * (1 - (motherInbreeding + fatherInbreeding) / 2);
 }
 
-Result<double> usefulness(const CrossOutlook& cross, double intensity, double accuracy) {
+Result<double> usefulness(const SeedlingOutlook& cross, double intensity, double accuracy) {
     if (!isSound(cross)) {
         return unsoundCross();
     }
@@ -157,12 +157,12 @@ Result<double> usefulness(const CrossOutlook& cross, double intensity, double ac
     return gain ? Result<double>(cross.mean + *gain) : gain.problem();
 }
 
-Result<double> expectedBest(const CrossOutlook& cross, std::int64_t seedlings, double accuracy) {
+Result<double> expectedBest(const SeedlingOutlook& cross, std::int64_t seedlings, double accuracy) {
     const auto intensity = expectedMaximum(seedlings);
     return intensity ? usefulness(cross, *intensity, accuracy) : intensity.problem();
 }
 
-Result<double> chanceOneExceeds(const CrossOutlook& cross, double threshold,
+Result<double> chanceOneExceeds(const SeedlingOutlook& cross, double threshold,
                                 std::int64_t seedlings) {
     if (!isSound(cross)) {
         return unsoundCross();

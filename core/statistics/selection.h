@@ -57,21 +57,21 @@ Result<double> varianceWithinFamily(double additiveVariance, double motherInbree
                                     double fatherInbreeding);
 
 /// A cross as its seedlings will be, before any is grown.
-struct CrossOutlook {
+struct SeedlingOutlook {
     double mean = 0;             ///< mid-parent or better knowledge, unit of the trait
     double geneticDeviation = 0; ///< standard deviation of the true values of its seedlings
 };
 
 /// Usefulness U = mean + i h sigma_g, the mean of the kept part (Schnell & Utz 1975); `accuracy` is
 /// the h in it.
-Result<double> usefulness(const CrossOutlook& cross, double intensity, double accuracy);
+Result<double> usefulness(const SeedlingOutlook& cross, double intensity, double accuracy);
 
 /// True value to expect of the seedling that looks best among `seedlings`:
 /// mean + E[max] r sigma_g.
-Result<double> expectedBest(const CrossOutlook& cross, std::int64_t seedlings, double accuracy);
+Result<double> expectedBest(const SeedlingOutlook& cross, std::int64_t seedlings, double accuracy);
 
 /// Chance that at least one of `seedlings` truly exceeds `threshold`: 1 - F((T-m)/s)^n.
-Result<double> chanceOneExceeds(const CrossOutlook& cross, double threshold,
+Result<double> chanceOneExceeds(const SeedlingOutlook& cross, double threshold,
                                 std::int64_t seedlings);
 
 } // namespace pipwright

@@ -1,4 +1,5 @@
 #include "core/season/chill.h"
+#include "tests/checks/tolerances.h"
 
 #include <cmath>
 #include <functional>
@@ -8,8 +9,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kClosedForm = 1e-9;
 
 using HourList = std::vector<std::optional<Celsius>>;
 

@@ -4,14 +4,13 @@
 #include "core/fruit/fruit_size.h"
 #include "core/fruit/juice.h"
 #include "core/fruit/streif.h"
+#include "tests/checks/tolerances.h"
 
 #include <gtest/gtest.h>
 #include <vector>
 
 namespace pipwright {
 namespace {
-
-constexpr double kClosedForm = 1e-9;
 
 // Arithmetic of titration with the trade's factor 0.067 for malic acid (0.064 citric); computed
 // with R 4.2.2 as V x N x factor x 100 / sample, percent.

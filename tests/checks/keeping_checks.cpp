@@ -50,31 +50,31 @@ TEST(KeepingCheck, IntervalAndRightCensored) {
     }
 }
 
-struct Lot {
+struct StoredFruit {
     double day;
     bool ended;
     std::size_t group;
 };
-constexpr std::array kTwoGroups{std::to_array<Lot>({{12, true, 0},
-                                                    {15, true, 0},
-                                                    {18, true, 0},
-                                                    {21, true, 0},
-                                                    {21, true, 0},
-                                                    {25, true, 0},
-                                                    {30, true, 0},
-                                                    {30, false, 0},
-                                                    {20, true, 1},
-                                                    {26, true, 1},
-                                                    {31, true, 1},
-                                                    {35, true, 1},
-                                                    {40, true, 1},
-                                                    {42, false, 1},
-                                                    {42, false, 1},
-                                                    {42, false, 1}})};
+constexpr std::array kTwoGroups{std::to_array<StoredFruit>({{12, true, 0},
+                                                            {15, true, 0},
+                                                            {18, true, 0},
+                                                            {21, true, 0},
+                                                            {21, true, 0},
+                                                            {25, true, 0},
+                                                            {30, true, 0},
+                                                            {30, false, 0},
+                                                            {20, true, 1},
+                                                            {26, true, 1},
+                                                            {31, true, 1},
+                                                            {35, true, 1},
+                                                            {40, true, 1},
+                                                            {42, false, 1},
+                                                            {42, false, 1},
+                                                            {42, false, 1}})};
 
 TEST(KeepingCheck, TwoGroupsWeibull) {
     std::vector<KeepingRecord> records;
-    for (const Lot& lot : kTwoGroups) {
+    for (const StoredFruit& lot : kTwoGroups) {
         const std::vector<double> group{static_cast<double>(lot.group)};
         records.push_back(lot.ended ? KeepingRecord::onDay(lot.day, group)
                                     : KeepingRecord::after(lot.day, group));
@@ -94,7 +94,7 @@ TEST(KeepingCheck, TwoGroupsWithoutALaw) {
     std::vector<KeepingDayRecord> first;
     std::vector<KeepingDayRecord> second;
     std::vector<KeepingDayRecord> both;
-    for (const Lot& lot : kTwoGroups) {
+    for (const StoredFruit& lot : kTwoGroups) {
         (lot.group == 0 ? first : second).push_back({lot.day, lot.ended, lot.group});
         both.push_back({lot.day, lot.ended, lot.group});
     }

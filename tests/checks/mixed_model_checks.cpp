@@ -1,6 +1,7 @@
 #include "core/pedigree/inbreeding.h"
 #include "core/pedigree/inverse_relationship.h"
 #include "core/statistics/mixed_model_fit.h"
+#include "tests/checks/plain_term.h"
 #include "tests/checks/published_data.h"
 #include "tests/checks/reference_fits.h"
 #include "tests/core/pedigree/families.h"
@@ -22,15 +23,8 @@ FixedTerm everyLevel(const char* name, std::vector<std::int32_t> codes, std::int
     return FixedTerm::factor(name, {std::move(codes), count}, FixedCoding::everyLevel);
 }
 
-RandomTerm random(const char* name, LevelCodes levels) {
-    RandomTerm term;
-    term.name = name;
-    term.levels = std::move(levels);
-    return term;
-}
-
 RandomTerm animals(const Pedigree& pedigree, std::vector<std::int32_t> codes) {
-    RandomTerm term = random("animal", {std::move(codes), pedigree.size()});
+    RandomTerm term = plainTerm("animal", {std::move(codes), pedigree.size()});
     term.precision = inverseRelationship(pedigree, inbreeding(pedigree), letterOf).value();
     return term;
 }
@@ -131,7 +125,7 @@ TEST(MixedModelCheck, AnotherCodingOfTheSameMeansMovesOnlyTheCriterion) {
     MixedModel model;
     model.response = published::cakeAngle();
     model.fixed = {FixedTerm::factor("cell", cells)};
-    model.random = {random("recipe:replicate", blocks)};
+    model.random = {plainTerm("recipe:replicate", blocks)};
     const auto fit = fitMixedModel(model);
     ASSERT_TRUE(fit.ok()) << fit.problem().sentence();
     EXPECT_NEAR(fit->criterion(), 1633.246181, 1e-4);
@@ -236,7 +230,7 @@ TEST(MixedModelCheck, MrodeRepeatabilityModel) {
     model.intercept = false;
     model.fixed = {everyLevel("parity", {0, 1, 0, 1, 0, 1, 0, 1, 0, 1}, 2),
                    everyLevel("season", {2, 3, 2, 1, 0, 3, 2, 3, 0, 1}, 4)};
-    model.random = {animals(pedigree, cows), random("permanent", {permanent, 5})};
+    model.random = {animals(pedigree, cows), plainTerm("permanent", {permanent, 5})};
     const auto fit = MixedModelEquations::of(model).value().withVariances({20, 12, 28});
     ASSERT_TRUE(fit.ok()) << fit.problem().sentence();
     const std::vector<double> fixed{175.472, 241.893, 44.065, .013, 0, 0};

@@ -21,11 +21,11 @@ namespace {
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
-MixedModel dyestuff() {
+MixedModel dyestuffModel() {
     return published::referenceFits()[0].model;
 }
 
-MixedModel sleep() {
+MixedModel sleepModel() {
     return published::referenceFits()[5].model; // correlated slopes
 }
 
@@ -134,19 +134,19 @@ TEST(MixedModelEdge, WhatCannotBeComputedIsRefusedInWords) {
          }},
     };
     for (const auto& [what, change] : faults) {
-        expectRefused(what, fitMixedModel(changed(dyestuff(), change)));
+        expectRefused(what, fitMixedModel(changed(dyestuffModel(), change)));
     }
-    expectRefused("covariance that is none", fitMixedModel(changed(sleep(), [](MixedModel& m) {
+    expectRefused("covariance that is none", fitMixedModel(changed(sleepModel(), [](MixedModel& m) {
                       m.random[0].variance = VarianceChoice::held({1, 2, 2, 1});
                   })));
     expectRefused("prior of one variance for two",
-                  fitMixedModel(changed(sleep(), [](MixedModel& m) {
+                  fitMixedModel(changed(sleepModel(), [](MixedModel& m) {
                       m.random[0].variance = VarianceChoice::halfT(100, 4);
                   })));
 }
 
 TEST(MixedModelEdge, VariancesResponsesAndContrastsThatDoNotFit) {
-    const auto equations = MixedModelEquations::of(dyestuff()).value();
+    const auto equations = MixedModelEquations::of(dyestuffModel()).value();
     expectRefused("negative variance", equations.withVariances({-1, 2451}));
     expectRefused("no residual variance", equations.withVariances({1764, 0}));
     expectRefused("variance that is no number", equations.withVariances({kNaN, 2451}));
@@ -172,8 +172,8 @@ TEST(MixedModelEdge, VariancesResponsesAndContrastsThatDoNotFit) {
 }
 
 TEST(MixedModelEdge, RecordsWithoutANumberAreLeftOutAndCounted) {
-    MixedModel holes = sleep();
-    MixedModel less = sleep();
+    MixedModel holes = sleepModel();
+    MixedModel less = sleepModel();
     for (const std::size_t record : {170U, 100U, 5U}) {
         holes.response[record] = kNaN;
         less.response.erase(less.response.begin() + record);
@@ -211,7 +211,7 @@ TEST(MixedModelEdge, AVarianceOfZeroIsReportedAsSuch) {
 }
 
 TEST(MixedModelEdge, ACovarianceMatrixThatComesOutSingular) {
-    MixedModel model = sleep();
+    MixedModel model = sleepModel();
     // Slopes that are a fixed multiple of the intercepts, and no other noise than alternation.
     for (std::size_t record = 0; record < 180; ++record) {
         const std::size_t person = record / 10;
@@ -281,7 +281,7 @@ TEST(MixedModelEdge, PartsThatNoRecordJoinsAreNamed) {
 }
 
 TEST(MixedModelEdge, ColumnsThatSayTheSameAreDropped) {
-    MixedModel model = sleep();
+    MixedModel model = sleepModel();
     const auto plain = fitMixedModel(model);
     std::vector<double> hours = published::sleepDays();
     for (double& value : hours) {
@@ -301,7 +301,7 @@ TEST(MixedModelEdge, ColumnsThatSayTheSameAreDropped) {
 }
 
 TEST(MixedModelEdge, HeldVariancesStay) {
-    MixedModel model = dyestuff();
+    MixedModel model = dyestuffModel();
     model.random[0].variance = VarianceChoice::held(1764.05);
     const auto fit = fitMixedModel(model);
     ASSERT_TRUE(fit.ok());
@@ -333,7 +333,7 @@ TEST(MixedModelEdge, PriorsGiveThePosteriorMode) {
         {VarianceChoice::halfT(400, 3), [](double v) { return 4 * std::log1p(v / (3 * 400.)); }},
     };
     for (const auto& [choice, penalty] : priors) {
-        MixedModel model = dyestuff();
+        MixedModel model = dyestuffModel();
         model.random[0].variance = choice;
         const auto fit = fitMixedModel(model);
         ASSERT_TRUE(fit.ok()) << fit.problem().sentence();
@@ -370,7 +370,7 @@ TEST(MixedModelEdge, APriorCanForbidZeroOrAllowIt) {
 // For balanced data average, expected and observed information agree at the estimates: the errors
 // are those of mean squares, 2 MS^2 / df.
 TEST(MixedModelEdge, StandardErrorsOfVariancesOfBalancedData) {
-    const auto fit = fitMixedModel(dyestuff());
+    const auto fit = fitMixedModel(dyestuffModel());
     ASSERT_TRUE(fit.ok());
     const double within = 2451.25 * std::sqrt(2. / 24);
     const double between = std::sqrt(2 * 11271.5 * 11271.5 / 5 + within * within) / 5;
@@ -387,20 +387,20 @@ TEST(MixedModelEdge, AFitTellsHowItGoesAndCanBeStopped) {
         EXPECT_EQ(progress.iteration, ++calls);
         EXPECT_TRUE(std::isfinite(progress.criterion));
     };
-    const auto fit = fitMixedModel(sleep(), control);
+    const auto fit = fitMixedModel(sleepModel(), control);
     ASSERT_TRUE(fit.ok());
     EXPECT_EQ(calls, fit->iterations());
     EXPECT_GT(calls, 1);
     std::stop_source source;
     control.stop = source.get_token();
     control.progress = [&](const FitProgress&) { source.request_stop(); };
-    const auto stopped = fitMixedModel(sleep(), control);
+    const auto stopped = fitMixedModel(sleepModel(), control);
     ASSERT_FALSE(stopped.ok());
     EXPECT_EQ(stopped.problem().code, ProblemCode::cancelled);
 }
 
 TEST(MixedModelEdge, ManyMoreLevelsThanRecords) {
-    MixedModel model = dyestuff();
+    MixedModel model = dyestuffModel();
     model.random[0].levels.count = 20'000;
     const auto fit = fitMixedModel(model);
     ASSERT_TRUE(fit.ok()) << fit.problem().sentence();

@@ -1,5 +1,6 @@
 #include "core/statistics/fitted_means.h"
 #include "core/statistics/mixed_model_inference.h"
+#include "tests/checks/plain_term.h"
 #include "tests/checks/published_data.h"
 
 #include <cmath>
@@ -13,17 +14,10 @@
 namespace pipwright {
 namespace {
 
-RandomTerm random(const char* name, LevelCodes levels) {
-    RandomTerm term;
-    term.name = name;
-    term.levels = std::move(levels);
-    return term;
-}
-
 MixedModel dyestuff(std::vector<double> yield) {
     MixedModel model;
     model.response = std::move(yield);
-    model.random = {random("batch", published::dyestuffBatch())};
+    model.random = {plainTerm("batch", published::dyestuffBatch())};
     return model;
 }
 
@@ -33,7 +27,7 @@ MixedModel sleep(bool slopes, bool days) {
     if (days) {
         model.fixed = {FixedTerm::number("days", published::sleepDays())};
     }
-    model.random = {random("subject", published::sleepSubject())};
+    model.random = {plainTerm("subject", published::sleepSubject())};
     if (slopes) {
         model.random[0].covariates = {published::sleepDays()};
     }
@@ -74,8 +68,8 @@ TEST(ProfileInterval, FromZero) {
 TEST(ProfileInterval, ByFullLikelihoodOfCrossedFactors) {
     MixedModel model;
     model.response = published::penicillinDiameter();
-    model.random = {random("plate", published::penicillinPlate()),
-                    random("sample", published::penicillinSample())};
+    model.random = {plainTerm("plate", published::penicillinPlate()),
+                    plainTerm("sample", published::penicillinSample())};
     const double low[]{.633565788, 1.095789264, .485845400};
     const double high[]{1.182103984, 3.556291915, .629453479};
     for (std::int32_t component = 0; component < 3; ++component) {

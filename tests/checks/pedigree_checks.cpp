@@ -1,5 +1,6 @@
 #include "core/pedigree/inbreeding.h"
 #include "core/pedigree/relationship.h"
+#include "tests/checks/tolerances.h"
 #include "tests/core/pedigree/families.h"
 
 #include <gtest/gtest.h>
@@ -15,9 +16,7 @@ namespace {
 
 using Numbers = std::vector<double>;
 
-constexpr double kClosedForm = 1e-9;
-
-void expectNear(const Numbers& computed, const Numbers& known) {
+void expectExactly(const Numbers& computed, const Numbers& known) {
     ASSERT_EQ(computed.size(), known.size());
     for (std::size_t i = 0; i < known.size(); ++i) {
         EXPECT_NEAR(computed[i], known[i], kClosedForm) << "number " << i + 1;
@@ -33,9 +32,10 @@ Numbers rowOf(const RelationshipMatrix& matrix, int row) {
 }
 
 TEST(PedigreeCheck, SmallFamilies) {
-    expectNear(inbreeding(pedigreeOf({{0, 0}, {0, 0}, {1, 2}, {1, 2}, {3, 4}})), {0, 0, 0, 0, .25});
-    expectNear(inbreeding(pedigreeOf({{0, 0}, {0, 0}, {0, 0}, {1, 2}, {1, 3}, {4, 5}})),
-               {0, 0, 0, 0, 0, .125});
+    expectExactly(inbreeding(pedigreeOf({{0, 0}, {0, 0}, {1, 2}, {1, 2}, {3, 4}})),
+                  {0, 0, 0, 0, .25});
+    expectExactly(inbreeding(pedigreeOf({{0, 0}, {0, 0}, {0, 0}, {1, 2}, {1, 3}, {4, 5}})),
+                  {0, 0, 0, 0, 0, .125});
     const auto cousins =
         pedigreeOf({{0, 0}, {0, 0}, {0, 0}, {0, 0}, {1, 2}, {1, 2}, {5, 3}, {6, 4}, {7, 8}});
     EXPECT_NEAR(inbreeding(cousins).back(), .0625, kClosedForm);
@@ -47,23 +47,23 @@ TEST(PedigreeCheck, SmallFamilies) {
 
 TEST(PedigreeCheck, RepeatedBackcrossingSibbingAndSelfing) {
     const auto backcross = pedigreeOf({{0, 0}, {0, 0}, {1, 2}, {3, 1}, {1, 4}, {1, 5}, {1, 6}});
-    expectNear(inbreeding(backcross), {0, 0, 0, .25, .375, .4375, .46875});
+    expectExactly(inbreeding(backcross), {0, 0, 0, .25, .375, .4375, .46875});
     EXPECT_NEAR(RelationshipMatrix{backcross}.at(3, 0), .75, kClosedForm);
     const auto sibs = pedigreeOf(
         {{0, 0}, {0, 0}, {1, 2}, {1, 2}, {3, 4}, {3, 4}, {5, 6}, {5, 6}, {7, 8}, {7, 8}, {9, 10}});
-    expectNear(inbreeding(sibs), {0, 0, 0, 0, .25, .25, .375, .375, .5, .5, .59375});
+    expectExactly(inbreeding(sibs), {0, 0, 0, 0, .25, .25, .375, .375, .5, .5, .59375});
     const auto selfing = pedigreeOf({{0, 0}, {1, 1}, {2, 2}, {3, 3}});
-    expectNear(inbreeding(selfing), {0, .5, .75, .875});
-    expectNear(rowOf(RelationshipMatrix{selfing}, 3), {1, 1.5, 1.75, 1.875});
+    expectExactly(inbreeding(selfing), {0, .5, .75, .875});
+    expectExactly(rowOf(RelationshipMatrix{selfing}, 3), {1, 1.5, 1.75, 1.875});
 }
 
 TEST(PedigreeCheck, SelfingFollowedByOpenPollination) {
     const auto pedigree = pedigreeOf({{0, 0}, {0, 0}, {1, 2}, {3, 3}, {4, 4}, {4, 0}, {6, 3}});
     const auto traced = inbreeding(pedigree);
-    expectNear(traced, {0, 0, 0, .5, .75, 0, .25});
-    expectNear(mendelianSampling(pedigree, traced), {1, 1, .5, .5, .25, .625, .5});
-    expectNear(rowOf(RelationshipMatrix{pedigree}, 4), {.5, .5, 1, 1.5, 1.75, .75, .875});
-    expectNear(rowOf(RelationshipMatrix{pedigree}, 6), {.375, .375, .75, .875, .875, .75, 1.25});
+    expectExactly(traced, {0, 0, 0, .5, .75, 0, .25});
+    expectExactly(mendelianSampling(pedigree, traced), {1, 1, .5, .5, .25, .625, .5});
+    expectExactly(rowOf(RelationshipMatrix{pedigree}, 4), {.5, .5, 1, 1.5, 1.75, .75, .875});
+    expectExactly(rowOf(RelationshipMatrix{pedigree}, 6), {.375, .375, .75, .875, .875, .75, 1.25});
 }
 
 // Mrode (2014), Linear Models for the Prediction of Animal Breeding Values, 3rd edition,
@@ -71,11 +71,11 @@ TEST(PedigreeCheck, SelfingFollowedByOpenPollination) {
 TEST(PedigreeCheck, MrodeExample21) {
     const auto pedigree = pedigreeOf({{0, 0}, {0, 0}, {1, 2}, {1, 0}, {4, 3}, {5, 2}});
     const auto traced = inbreeding(pedigree);
-    expectNear(traced, {0, 0, 0, 0, .125, .125});
-    expectNear(mendelianSampling(pedigree, traced), {1, 1, .5, .75, .5, .46875});
+    expectExactly(traced, {0, 0, 0, 0, .125, .125});
+    expectExactly(mendelianSampling(pedigree, traced), {1, 1, .5, .75, .5, .46875});
     const RelationshipMatrix matrix{pedigree};
-    expectNear(rowOf(matrix, 4), {.5, .25, .625, .625, 1.125, .6875});
-    expectNear(rowOf(matrix, 5), {.25, .625, .5625, .3125, .6875, 1.125});
+    expectExactly(rowOf(matrix, 4), {.5, .25, .625, .625, 1.125, .6875});
+    expectExactly(rowOf(matrix, 5), {.25, .625, .5625, .3125, .6875, 1.125});
     // Row 6 of T in the book: 1 gives .25 and 2 gives .625; the rest of 6 is 4's unknown parent.
     const auto contributions = founderContributions(pedigree, 5);
     ASSERT_EQ(contributions.founders.size(), 2U);
@@ -90,7 +90,7 @@ TEST(PedigreeCheck, MrodeExample41) {
     const auto pedigree =
         pedigreeOf({{0, 0}, {0, 0}, {0, 0}, {1, 2}, {3, 2}, {1, 5}, {3, 4}, {1, 7}});
     const auto traced = inbreeding(pedigree);
-    expectNear(traced, {0, 0, 0, 0, 0, 0, 0, .125});
+    expectExactly(traced, {0, 0, 0, 0, 0, 0, 0, .125});
     EXPECT_NEAR(coancestry(pedigree, traced, 7, 5), .40625 / 2, kClosedForm);
 }
 
@@ -200,7 +200,7 @@ TEST(PedigreeCheck, APearBredBackToOneParent) {
     pears.add("the selection", "H6516-2.046", "Harvest Queen");
     const auto pedigree = pears.pedigree();
     const auto traced = inbreeding(pedigree);
-    expectNear(traced, {0, 0, 0, .25, .375, 0, 0, .21875});
+    expectExactly(traced, {0, 0, 0, .25, .375, 0, 0, .21875});
     const auto sampling = mendelianSampling(pedigree, traced);
     EXPECT_NEAR(sampling[static_cast<std::size_t>(pears.at("Harvest Queen"))], .4375, kClosedForm);
     EXPECT_NEAR(sampling[static_cast<std::size_t>(pears.at("the selection"))], .40625, kClosedForm);

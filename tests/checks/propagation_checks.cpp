@@ -1,6 +1,7 @@
 #include "core/statistics/allocation.h"
 #include "core/statistics/beta_binomial.h"
 #include "core/statistics/number_needed.h"
+#include "tests/checks/tolerances.h"
 
 #include <array>
 #include <cstdint>
@@ -12,8 +13,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kPrinted = 5e-7;
 
 struct GraftsEntry {
     double chance;
@@ -72,18 +71,18 @@ TEST(LossCheck, CommonCauseAndCorrelatedLosses) {
 
 TEST(AllocationCheck, SharedOutGrafts) {
     const auto first =
-        shareOutGrafts(std::vector<GraftWish>{{10, .7}, {6, .7}, {3, .7}, {1, .7}}, 6);
+        shareOutGrafts(std::vector<WantedTree>{{10, .7}, {6, .7}, {3, .7}, {1, .7}}, 6);
     EXPECT_EQ(first->grafts, (std::vector{2, 2, 1, 1}));
     EXPECT_NEAR(first->expectedWorth, 17.36, 1e-9);
     const auto second =
-        shareOutGrafts(std::vector<GraftWish>{{10, .8}, {9, .5}, {8, .9}, {2, .7}}, 8);
+        shareOutGrafts(std::vector<WantedTree>{{10, .8}, {9, .5}, {8, .9}, {2, .7}}, 8);
     EXPECT_EQ(second->grafts, (std::vector{2, 3, 2, 1}));
     EXPECT_NEAR(second->expectedWorth, 26.795, 1e-9);
-    const auto third = shareOutGrafts(std::vector<GraftWish>{{5, .6}, {5, .6}, {5, .6}}, 7);
+    const auto third = shareOutGrafts(std::vector<WantedTree>{{5, .6}, {5, .6}, {5, .6}}, 7);
     EXPECT_EQ(third->grafts, (std::vector{3, 2, 2})); // or any order of these
     EXPECT_NEAR(third->expectedWorth, 13.08, 1e-9);
     const auto fourth = shareOutGrafts(
-        std::vector<GraftWish>{{100, .75}, {20, .75}, {5, .75}, {1, .75}, {1, .75}}, 10, 4);
+        std::vector<WantedTree>{{100, .75}, {20, .75}, {5, .75}, {1, .75}, {1, .75}}, 10, 4);
     EXPECT_EQ(fourth->grafts, (std::vector{4, 3, 2, 1, 0}));
     EXPECT_NEAR(fourth->expectedWorth, 124.734375, 1e-9);
 }

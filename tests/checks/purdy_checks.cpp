@@ -17,7 +17,7 @@ Descent named(const char* name) {
     return Descent::of(name);
 }
 
-Descent read(const char* line) {
+Descent descentOf(const char* line) {
     const auto descent = readPurdy(line);
     EXPECT_TRUE(descent.ok()) << line;
     return descent ? *descent : Descent::nothingKnown();
@@ -29,13 +29,13 @@ TEST(PurdyCheck, Scout) {
     const Descent scout = Descent::cross(
         Descent::cross(named("Nebred"), Descent::cross(named("Hope"), named("Turkey Red"))),
         Descent::cross(named("Cheyenne"), named("Ponca")));
-    EXPECT_EQ(read("Nebred /2/ Hope / Turkey Red /3/ Cheyenne / Ponca"), scout);
+    EXPECT_EQ(descentOf("Nebred /2/ Hope / Turkey Red /3/ Cheyenne / Ponca"), scout);
     EXPECT_EQ(writePurdy(scout), "Nebred//Hope/Turkey Red/3/Cheyenne/Ponca");
 }
 
 // Course page on plant pedigrees: A/B*3 stands for A/B//B///B.
 TEST(PurdyCheck, TheOtherWayToWriteABackcross) {
-    EXPECT_EQ(read("A/B*3"), read("A/B//B///B"));
+    EXPECT_EQ(descentOf("A/B*3"), descentOf("A/B//B///B"));
 }
 
 // Published parentage of Gala: (Cox's Orange Pippin x Delicious) x Golden Delicious.
@@ -43,7 +43,7 @@ TEST(PurdyCheck, Gala) {
     const Descent gala =
         Descent::cross(Descent::cross(named("Cox's Orange Pippin"), named("Delicious")),
                        named("Golden Delicious"));
-    EXPECT_EQ(read("Cox's Orange Pippin/Delicious//Golden Delicious"), gala);
+    EXPECT_EQ(descentOf("Cox's Orange Pippin/Delicious//Golden Delicious"), gala);
     EXPECT_EQ(writePurdy(gala), "Cox's Orange Pippin/Delicious//Golden Delicious");
 }
 
@@ -52,8 +52,8 @@ TEST(PurdyCheck, HarvestQueen) {
     const Descent barseck = Descent::cross(named("Bartlett"), named("Seckel"));
     const Descent harvestQueen =
         Descent::cross(named("Bartlett"), Descent::cross(named("Bartlett"), barseck));
-    EXPECT_EQ(read("Bartlett/3/Bartlett//Bartlett/Seckel"), harvestQueen);
-    EXPECT_EQ(read("Bartlett*3/Seckel"), harvestQueen);
+    EXPECT_EQ(descentOf("Bartlett/3/Bartlett//Bartlett/Seckel"), harvestQueen);
+    EXPECT_EQ(descentOf("Bartlett*3/Seckel"), harvestQueen);
     EXPECT_EQ(writePurdy(harvestQueen), "Bartlett*3/Seckel");
 }
 
@@ -96,7 +96,7 @@ class WrittenPedigree {
 // Three doses of Bartlett: contribution and inbreeding computed in R; the same as Harvest Queen's.
 TEST(PurdyCheck, DosesOfBartlett) {
     for (const char* line : {"Bartlett*3/Seckel", "Bartlett/3/Bartlett//Bartlett/Seckel"}) {
-        const WrittenPedigree written{read(line)};
+        const WrittenPedigree written{descentOf(line)};
         const Pedigree pedigree = written.pedigree();
         EXPECT_NEAR(inbreeding(pedigree)[static_cast<std::size_t>(written.last())], .375, 1e-9);
         const auto founders = founderContributions(pedigree, written.last()).founders;

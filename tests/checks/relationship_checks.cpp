@@ -3,14 +3,13 @@
 #include "core/pedigree/relationship.h"
 #include "core/pedigree/relationship_factors.h"
 #include "tests/checks/relationship_matrices.h"
+#include "tests/checks/tolerances.h"
 #include "tests/core/pedigree/families.h"
 
 #include <cmath>
 
 namespace pipwright {
 namespace {
-
-constexpr double kClosedForm = 1e-9;
 
 TEST(RelationshipCheck, MatrixFactorsAndInverseOfEveryKnownPedigree) {
     for (const KnownRelationships& known : knownRelationships()) {

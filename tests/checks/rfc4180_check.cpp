@@ -11,7 +11,7 @@ namespace {
 
 using Table = std::vector<std::vector<std::string>>;
 
-Table read(const std::string& text) {
+Table tableOf(const std::string& text) {
     std::istringstream stream(text);
     CsvReader reader(stream, "rfc4180");
     Table table;
@@ -25,13 +25,13 @@ Table read(const std::string& text) {
 
 TEST(Rfc4180, Rules) {
     const Table two = {{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}};
-    EXPECT_EQ(read("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n"), two);         // rule 1
-    EXPECT_EQ(read("aaa,bbb,ccc\r\nzzz,yyy,xxx"), two);             // rule 2
-    EXPECT_EQ(read("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx"), two); // rule 5
-    EXPECT_EQ(read("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"),
-              (Table{{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}));             // rule 6
-    EXPECT_EQ(read("\"aaa\",\"b\"\"bb\",\"ccc\""), (Table{{"aaa", "b\"bb", "ccc"}})); // rule 7
-    EXPECT_EQ(read("a, b ,c"), (Table{{"a", " b ", "c"}})); // rule 4: blanks belong to the cell
+    EXPECT_EQ(tableOf("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n"), two);         // rule 1
+    EXPECT_EQ(tableOf("aaa,bbb,ccc\r\nzzz,yyy,xxx"), two);             // rule 2
+    EXPECT_EQ(tableOf("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx"), two); // rule 5
+    EXPECT_EQ(tableOf("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"),
+              (Table{{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}));                // rule 6
+    EXPECT_EQ(tableOf("\"aaa\",\"b\"\"bb\",\"ccc\""), (Table{{"aaa", "b\"bb", "ccc"}})); // rule 7
+    EXPECT_EQ(tableOf("a, b ,c"), (Table{{"a", " b ", "c"}})); // rule 4: blanks belong to the cell
 }
 
 TEST(Rfc4180, WritingByTheRules) {

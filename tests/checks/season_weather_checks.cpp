@@ -3,6 +3,7 @@
 #include "core/season/degree_days.h"
 #include "core/season/frost_kill.h"
 #include "core/season/hourly_temperatures.h"
+#include "tests/checks/tolerances.h"
 
 #include <gtest/gtest.h>
 #include <limits>
@@ -11,7 +12,6 @@
 namespace pipwright {
 namespace {
 
-constexpr double kClosedForm = 1e-9;
 constexpr double kMissing = std::numeric_limits<double>::quiet_NaN();
 
 // Sunrise, sunset and length of the day in hours of solar time, declination of Spencer (1971),

@@ -1,4 +1,5 @@
 #include "core/pedigree/segregation.h"
+#include "tests/checks/tolerances.h"
 
 #include <cmath>
 #include <cstdint>
@@ -13,14 +14,12 @@
 namespace pipwright {
 namespace {
 
-constexpr double kClosedForm = 1e-9;
-
 using Expression = SegregatingGene::Expression;
 
 constexpr SegregatingGene kOneParentOnce{1, 0, Expression::dominant};
 constexpr SegregatingGene kBothOnce{1, 1, Expression::dominant};
 
-struct Known {
+struct KnownRatio {
     const char* what;
     std::vector<SegregatingGene> genes;
     std::vector<std::int64_t> counted;
@@ -32,8 +31,8 @@ struct Known {
     std::optional<double> exact;
 };
 
-const std::vector<Known>& knownTests() {
-    static const std::vector<Known> all = {
+const std::vector<KnownRatio>& knownTests() {
+    static const std::vector<KnownRatio> all = {
         {"seed shape round:wrinkled",
          {kBothOnce},
          {5474, 1850},
@@ -138,7 +137,7 @@ const std::vector<Known>& knownTests() {
 }
 
 TEST(SegregationCheck, CountsAgainstRatios) {
-    for (const Known& known : knownTests()) {
+    for (const KnownRatio& known : knownTests()) {
         SCOPED_TRACE(known.what);
         const auto classes = segregationOf(known.genes);
         ASSERT_TRUE(classes.ok());

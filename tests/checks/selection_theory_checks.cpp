@@ -2,6 +2,7 @@
 #include "core/statistics/orthant.h"
 #include "core/statistics/selection.h"
 #include "core/statistics/selection_index.h"
+#include "tests/checks/tolerances.h"
 
 #include <array>
 #include <cmath>
@@ -16,7 +17,6 @@
 namespace pipwright {
 namespace {
 
-constexpr double kClosedForm = 1e-9;
 constexpr double kQuantile = 1e-6;
 
 struct InfiniteEntry {
@@ -160,7 +160,7 @@ TEST(SelectionCheck, Reliabilities) {
 }
 
 TEST(SelectionCheck, UsefulnessOfCrosses) {
-    const std::array<CrossOutlook, 3> crosses{{{6.2, .5}, {5.8, 1.0}, {6.0, .7}}};
+    const std::array<SeedlingOutlook, 3> crosses{{{6.2, .5}, {5.8, 1.0}, {6.0, .7}}};
     const std::array useful{6.929279, 7.258558, 7.020991};
     const std::array best{7.170873, 7.741745, 7.359222};
     const std::array oneAboveEight{.015786, .753428, .192624};
@@ -170,14 +170,6 @@ TEST(SelectionCheck, UsefulnessOfCrosses) {
                     useful[i], kQuantile);
         EXPECT_NEAR(*expectedBest(crosses[i], 200, accuracy), best[i], kQuantile);
         EXPECT_NEAR(*chanceOneExceeds(crosses[i], 8, 100), oneAboveEight[i], kQuantile);
-    }
-}
-
-void expectNear(const std::vector<double>& found, const std::vector<double>& known,
-                double tolerance) {
-    ASSERT_EQ(found.size(), known.size());
-    for (std::size_t i = 0; i < known.size(); ++i) {
-        EXPECT_NEAR(found[i], known[i], tolerance) << "number " << i + 1;
     }
 }
 

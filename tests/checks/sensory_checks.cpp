@@ -4,6 +4,7 @@
 #include "core/statistics/paired_comparison.h"
 #include "core/statistics/panel_mean.h"
 #include "core/statistics/rank_tests.h"
+#include "tests/checks/tolerances.h"
 
 #include <array>
 #include <cmath>
@@ -14,8 +15,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kPrinted = 5e-7;
 
 // ---- triangle and paired tests ---------------------------------------------------------------
 

@@ -1,5 +1,6 @@
 #include "core/statistics/augmented_block.h"
 #include "core/statistics/neighbour_adjustment.h"
+#include "tests/checks/tolerances.h"
 
 #include <array>
 #include <cmath>
@@ -9,17 +10,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kClosedForm = 1e-9;
-constexpr double kPrinted = 5e-7;
-
-void expectNear(const std::vector<double>& found, const std::vector<double>& known,
-                double tolerance) {
-    ASSERT_EQ(found.size(), known.size());
-    for (std::size_t i = 0; i < known.size(); ++i) {
-        EXPECT_NEAR(found[i], known[i], tolerance) << "number " << i + 1;
-    }
-}
 
 // Twelve treatments, 1 to 4 of them checks, in three blocks: Aravind et al. (2023), vignette "Data
 // analysis with augmented randomised complete block design", the example of Federer (1956).

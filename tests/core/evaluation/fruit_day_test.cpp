@@ -8,7 +8,7 @@
 namespace pipwright {
 namespace {
 
-const Date kDay = Date::of(2026, 9, 20).value();
+const Date kMeasuredDay = Date::of(2026, 9, 20).value();
 
 class FruitDayTest : public testing::Test {
   protected:
@@ -18,7 +18,7 @@ class FruitDayTest : public testing::Test {
         one.id = ObservationId(Uuid::named("reading " + std::to_string(m_all.size())));
         one.plant = m_plant;
         one.trait = shippedTraitId(trait);
-        one.date = kDay;
+        one.date = kMeasuredDay;
         one.value = value;
         one.qualifier = Qualifier::exact;
         one.instrument = instrument;
@@ -37,7 +37,7 @@ TEST_F(FruitDayTest, DerivesRatioAndStreifFromTheSameDay) {
     const ObservationId starch = measured(trait_key::kStarchTen, 3).id;
     const auto days = fruitDays(m_all);
     ASSERT_EQ(days.size(), 1U);
-    EXPECT_EQ(days[0].date, kDay);
+    EXPECT_EQ(days[0].date, kMeasuredDay);
     EXPECT_NEAR(days[0].ratio->low, 20, 1e-12);
     EXPECT_NEAR(days[0].ratio->high, 20, 1e-12);
     EXPECT_NEAR(days[0].streifKilograms->low, 0.208333, 1e-6);
@@ -48,9 +48,9 @@ TEST_F(FruitDayTest, DerivesRatioAndStreifFromTheSameDay) {
 
 TEST_F(FruitDayTest, KeepsDaysAndSubjectsApart) {
     measured(trait_key::kSolubleSolids, 12);
-    measured(trait_key::kAcidity, 6).date = kDay.plusDays(1);
+    measured(trait_key::kAcidity, 6).date = kMeasuredDay.plusDays(1);
     measured(trait_key::kAcidity, 6).plant = PlantId(Uuid::named("another tree"));
-    measured(trait_key::kAcidity, 6).dateTo = kDay.plusDays(3);
+    measured(trait_key::kAcidity, 6).dateTo = kMeasuredDay.plusDays(3);
     measured(trait_key::kAcidity, 6).voidReason = "wrong bottle";
     measured(trait_key::kAcidity, 6).qualifier = Qualifier::lessThan;
     for (const FruitDay& day : fruitDays(m_all)) {

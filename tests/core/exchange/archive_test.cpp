@@ -13,7 +13,8 @@
 #include <map>
 #include <sstream>
 
-using namespace pipwright;
+namespace pipwright {
+
 using testing::Contains;
 using testing::Field;
 using testing::HasSubstr;
@@ -189,8 +190,6 @@ std::int64_t lineOf(const fs::path& file, const std::string& text) {
     const auto at = bytes.find(text);
     return 1 + std::count(bytes.begin(), bytes.begin() + static_cast<std::ptrdiff_t>(at), '\n');
 }
-
-} // namespace
 
 TEST_F(ArchiveTest, ARebuiltBookArchivesToIdenticalBytes) {
     const fs::path first = archive();
@@ -495,3 +494,7 @@ TEST(ArchiveMoment, IsExactToTheMillisecondAndReadsBack) {
     EXPECT_FALSE(momentFromText("2026-08-22T25:00:00.000Z"));
     EXPECT_FALSE(momentFromText(""));
 }
+
+} // namespace
+
+} // namespace pipwright

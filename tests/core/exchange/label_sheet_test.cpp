@@ -14,8 +14,6 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::SizeIs;
 
-const RuleMeasure kMeasure;
-
 std::string plantCode(const std::string& words) {
     return Uuid::named(words).labelCode();
 }

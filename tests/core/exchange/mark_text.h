@@ -21,6 +21,8 @@ class RuleMeasure : public TextMeasure {
     }
 };
 
+inline const RuleMeasure kMeasure;
+
 /// Marks as lines of text in micrometres, for comparing with what is expected.
 struct MarkText {
     static std::string numbers(std::initializer_list<Micrometres> lengths) {

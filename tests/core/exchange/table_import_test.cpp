@@ -7,7 +7,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-using namespace pipwright;
+namespace pipwright {
+
 using testing::Contains;
 using testing::ElementsAre;
 using testing::Field;
@@ -85,8 +86,6 @@ class TableImport : public testing::Test {
     UuidMaker m_ids{5, [] { return std::int64_t{1'000'000}; }};
     std::function<void(TableRecipe&)> m_adjust;
 };
-
-} // namespace
 
 TEST(PlainTable, FindsTheDelimiterAndNamesTheColumns) {
     EXPECT_EQ(tableOf("a;b;c\n1,5;2;3\n").delimiter, ';');
@@ -371,3 +370,7 @@ TEST_F(TableImport, AnImportedBookGoesThroughTheArchive) {
     EXPECT_TRUE(readArchive(folder, rebuilt)->written);
     std::filesystem::remove_all(folder);
 }
+
+} // namespace
+
+} // namespace pipwright

@@ -12,8 +12,6 @@ using testing::Contains;
 using testing::HasSubstr;
 using testing::SizeIs;
 
-const RuleMeasure kMeasure;
-
 PrintedTable tableOf(int rows) {
     PrintedTable table;
     table.title = "Side by side";

@@ -11,8 +11,6 @@ namespace {
 using testing::ElementsAre;
 using testing::IsEmpty;
 
-const RuleMeasure kMeasure;
-
 /// Width for so many characters at 10 points.
 Micrometres roomFor(int characters) {
     return fromPoints(characters * 6.0);

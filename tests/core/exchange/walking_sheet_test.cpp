@@ -14,8 +14,6 @@ using testing::IsEmpty;
 using testing::Not;
 using testing::SizeIs;
 
-const RuleMeasure kMeasure;
-
 WalkingTree tree(const std::string& site, int row, double along) {
     const std::string code = std::to_string(row) + "/" + std::to_string(static_cast<int>(along));
     return {site, std::to_string(row), row, along, code, code + " m", "", ""};

@@ -1,5 +1,6 @@
 #include "core/fruit/alternate_bearing.h"
 #include "core/fruit/fruit_size.h"
+#include "core/units/no_number.h"
 
 #include <gtest/gtest.h>
 #include <limits>
@@ -8,8 +9,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 using Crops = std::vector<std::optional<Kilograms>>;
 

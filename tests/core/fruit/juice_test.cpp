@@ -1,14 +1,12 @@
 #include "core/fruit/acid_class.h"
 #include "core/fruit/juice.h"
+#include "core/units/no_number.h"
 
 #include <gtest/gtest.h>
 #include <limits>
 
 namespace pipwright {
 namespace {
-
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 TEST(BrixAt20, LeavesACompensatedReadingAlone) {
     const auto at20 = brixAt20(Brix{12.5}, Celsius{4}, Refractometer::compensated);

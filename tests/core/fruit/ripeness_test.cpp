@@ -1,4 +1,5 @@
 #include "core/fruit/streif.h"
+#include "core/units/no_number.h"
 
 #include <concepts>
 #include <gtest/gtest.h>
@@ -6,8 +7,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 // What must not be mixed does not compile: no comparing, no converting.
 static_assert(std::totally_ordered<Firmness<AppleProbe>>);

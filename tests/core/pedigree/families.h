@@ -10,6 +10,9 @@
 
 namespace pipwright {
 
+/// How near to a closed form: a few roundings.
+inline constexpr double kHardlyRounded = 1e-12;
+
 inline std::string letterOf(int genotype) {
     return genotype < 26 ? std::string(1, static_cast<char>('A' + genotype))
                          : "G" + std::to_string(genotype);

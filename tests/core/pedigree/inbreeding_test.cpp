@@ -7,8 +7,6 @@
 namespace pipwright {
 namespace {
 
-constexpr double kClosedForm = 1e-12;
-
 TEST(Inbreeding, TracingAgreesWithTheTable) {
     const std::uint64_t seed = 1992;
     SCOPED_TRACE("seed " + std::to_string(seed));
@@ -18,10 +16,11 @@ TEST(Inbreeding, TracingAgreesWithTheTable) {
         const RelationshipMatrix table{pedigree};
         const auto traced = inbreeding(pedigree);
         for (int one = 0; one < pedigree.size(); ++one) {
-            EXPECT_NEAR(traced[static_cast<std::size_t>(one)], table.at(one, one) - 1, kClosedForm);
+            EXPECT_NEAR(traced[static_cast<std::size_t>(one)], table.at(one, one) - 1,
+                        kHardlyRounded);
             for (int other = 0; other < pedigree.size(); ++other) {
                 EXPECT_NEAR(coancestry(pedigree, traced, one, other), table.at(one, other) / 2,
-                            kClosedForm);
+                            kHardlyRounded);
             }
         }
     }
@@ -39,7 +38,7 @@ TEST(Inbreeding, CoancestryIsTheInbreedingOfTheSeedlings) {
         parents.push_back({one, other});
         const auto after = Pedigree::of(parents, letterOf).value();
         EXPECT_NEAR(coancestry(before, inbreeding(before), one, other), inbreeding(after).back(),
-                    kClosedForm);
+                    kHardlyRounded);
     }
 }
 
@@ -50,7 +49,7 @@ TEST(Inbreeding, OfManySelfingsNearsOne) {
     }
     const auto pedigree = Pedigree::of(parents, letterOf).value();
     const auto result = inbreeding(pedigree);
-    EXPECT_NEAR(result[10], 1 - std::pow(0.5, 10), kClosedForm);
+    EXPECT_NEAR(result[10], 1 - std::pow(0.5, 10), kHardlyRounded);
     EXPECT_EQ(result.back(), 1.0);
 }
 
@@ -66,8 +65,8 @@ TEST(Inbreeding, SharesTooSmallForANumberAreLeftOut) {
     }
     const auto pedigree = Pedigree::of(parents, letterOf).value();
     const int last = pedigree.size() - 1;
-    EXPECT_NEAR(coancestry(pedigree, inbreeding(pedigree), last, last), 0.5, kClosedForm);
-    EXPECT_NEAR(founderContributions(pedigree, last).unknown, 1, kClosedForm);
+    EXPECT_NEAR(coancestry(pedigree, inbreeding(pedigree), last, last), 0.5, kHardlyRounded);
+    EXPECT_NEAR(founderContributions(pedigree, last).unknown, 1, kHardlyRounded);
 }
 
 TEST(FounderContributions, SumToOneAndAgreeWithTheTable) {
@@ -82,10 +81,10 @@ TEST(FounderContributions, SumToOneAndAgreeWithTheTable) {
         double sum = contributions.unknown;
         for (const auto& part : contributions.founders) {
             // A founder's relationship to its descendant is what it contributes.
-            EXPECT_NEAR(part.share, table.at(part.founder, genotype), kClosedForm);
+            EXPECT_NEAR(part.share, table.at(part.founder, genotype), kHardlyRounded);
             sum += part.share;
         }
-        EXPECT_NEAR(sum, 1, kClosedForm);
+        EXPECT_NEAR(sum, 1, kHardlyRounded);
     }
 }
 
@@ -118,7 +117,7 @@ TEST(MendelianSampling, RebuildsTheDiagonal) {
                 }
             }
             EXPECT_NEAR(table.at(child, child), ofMean + part[static_cast<std::size_t>(child)],
-                        kClosedForm);
+                        kHardlyRounded);
         }
     }
 }

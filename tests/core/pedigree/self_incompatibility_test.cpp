@@ -14,24 +14,24 @@ SGenotype s(std::string_view text) {
     return read.value();
 }
 
-std::string reread(std::string_view text) {
+std::string rereadGenotype(std::string_view text) {
     const auto read = SGenotype::read(text);
     return read ? read->text() : read.problem().what;
 }
 
 TEST(SGenotype, IsReadInTheWaysItIsWritten) {
     for (const char* text : {"S2 S5", "S2S5", "s5s2", "2 5", "5/2", "S2, S5", " S5 ; 2 "}) {
-        EXPECT_EQ(reread(text), "S2 S5") << text;
+        EXPECT_EQ(rereadGenotype(text), "S2 S5") << text;
     }
-    EXPECT_EQ(reread("S10 S9"), "S9 S10");
-    EXPECT_EQ(reread("S9 S3 S2"), "S2 S3 S9");
-    EXPECT_EQ(reread("S16b Sf"), "S16b Sf");
-    EXPECT_EQ(reread("S7"), "S7 S?");
-    EXPECT_EQ(reread("S? S7"), "S7 S?");
-    EXPECT_EQ(reread(""), "No S allele is given.");
-    EXPECT_EQ(reread("1 2 3 4"), "More S alleles are given than a triploid has.");
-    EXPECT_EQ(reread("not known"), "\"not\" is no S allele.");
-    EXPECT_EQ(reread("S2 S"), "\"S\" is no S allele.");
+    EXPECT_EQ(rereadGenotype("S10 S9"), "S9 S10");
+    EXPECT_EQ(rereadGenotype("S9 S3 S2"), "S2 S3 S9");
+    EXPECT_EQ(rereadGenotype("S16b Sf"), "S16b Sf");
+    EXPECT_EQ(rereadGenotype("S7"), "S7 S?");
+    EXPECT_EQ(rereadGenotype("S? S7"), "S7 S?");
+    EXPECT_EQ(rereadGenotype(""), "No S allele is given.");
+    EXPECT_EQ(rereadGenotype("1 2 3 4"), "More S alleles are given than a triploid has.");
+    EXPECT_EQ(rereadGenotype("not known"), "\"not\" is no S allele.");
+    EXPECT_EQ(rereadGenotype("S2 S"), "\"S\" is no S allele.");
     EXPECT_TRUE(s("1 2 3").isTriploid());
     EXPECT_FALSE(s("1 2").isTriploid());
 }

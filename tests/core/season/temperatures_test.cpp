@@ -1,5 +1,6 @@
 #include "core/season/degree_days.h"
 #include "core/season/hourly_temperatures.h"
+#include "core/units/no_number.h"
 #include "tests/core/season/days.h"
 
 #include <algorithm>
@@ -11,9 +12,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 DayTemperatures weather(std::string_view iso, std::optional<double> low,
                         std::optional<double> high) {

@@ -1,5 +1,6 @@
 #include "core/statistics/allocation.h"
 #include "core/statistics/beta_binomial.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,8 +10,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 
 TEST(BetaBinomial, SumsToOne) {
     const BetaDistribution chance{2.5, 7};
@@ -28,18 +27,18 @@ TEST(BetaBinomial, SumsToOne) {
 
 TEST(BetaBinomial, RefusesTheImpossible) {
     EXPECT_FALSE(updatedChance({0, 1}, 1, 2).ok());
-    EXPECT_FALSE(updatedChance({1, kNotANumber}, 1, 2).ok());
+    EXPECT_FALSE(updatedChance({1, kNaN}, 1, 2).ok());
     EXPECT_FALSE(updatedChance({1, 1}, 3, 2).ok());
     EXPECT_FALSE(updatedChance({1, 1}, -1, 2).ok());
     EXPECT_FALSE(correlatedChance(0, .3).ok());
     EXPECT_FALSE(correlatedChance(.1, 1).ok());
-    EXPECT_FALSE(correlatedChance(kNotANumber, .3).ok());
+    EXPECT_FALSE(correlatedChance(kNaN, .3).ok());
     EXPECT_FALSE(betaBinomialProbability({1, 1}, 2, 1).ok());
     EXPECT_FALSE(betaBinomialAtLeast({-1, 1}, 1, 2).ok());
     EXPECT_FALSE(chanceAllLost(1.2, 1, 1).ok());
     EXPECT_FALSE(chanceAllLost(.2, 0, 1).ok());
     EXPECT_FALSE(chanceAllLost(.2, 1, -1).ok());
-    EXPECT_FALSE(chanceAllLostTogether(.2, kNotANumber, 1).ok());
+    EXPECT_FALSE(chanceAllLostTogether(.2, kNaN, 1).ok());
     EXPECT_FALSE(chanceAllLostTogether(.2, .1, 0).ok());
     EXPECT_FALSE(chanceAllLost(BetaDistribution{0, 1}, 1).ok());
     EXPECT_FALSE(chanceAllLost(BetaDistribution{1, 1}, 0).ok());
@@ -53,7 +52,7 @@ TEST(Loss, AtTheEnds) {
 }
 
 /// Every way to share out, one tree after the other.
-double bestByTrying(const std::vector<GraftWish>& wishes, std::size_t from, int grafts) {
+double bestByTrying(const std::vector<WantedTree>& wishes, std::size_t from, int grafts) {
     if (from == wishes.size()) {
         return 0;
     }
@@ -66,7 +65,7 @@ double bestByTrying(const std::vector<GraftWish>& wishes, std::size_t from, int 
 }
 
 TEST(SharedOutGrafts, AreAsGoodAsTryingEverything) {
-    const std::vector<GraftWish> wishes{{7, .35}, {3, .9}, {5, .5}, {5, .65}};
+    const std::vector<WantedTree> wishes{{7, .35}, {3, .9}, {5, .5}, {5, .65}};
     for (int grafts = 0; grafts <= 12; ++grafts) {
         EXPECT_NEAR(shareOutGrafts(wishes, grafts)->expectedWorth, bestByTrying(wishes, 0, grafts),
                     1e-12);
@@ -74,14 +73,14 @@ TEST(SharedOutGrafts, AreAsGoodAsTryingEverything) {
 }
 
 TEST(SharedOutGrafts, NothingIsWastedOnTheHopeless) {
-    const auto plan = shareOutGrafts(std::vector<GraftWish>{{0, .9}, {5, 0}, {5, 1}}, 9);
+    const auto plan = shareOutGrafts(std::vector<WantedTree>{{0, .9}, {5, 0}, {5, 1}}, 9);
     EXPECT_EQ(plan->grafts, (std::vector{0, 0, 1}));
     EXPECT_TRUE(shareOutGrafts({}, 4)->grafts.empty());
     EXPECT_FALSE(shareOutGrafts({}, -1).ok());
     EXPECT_FALSE(shareOutGrafts({}, 5, -1).ok());
-    EXPECT_FALSE(shareOutGrafts(std::vector<GraftWish>{{-1, .5}}, 4).ok());
-    EXPECT_FALSE(shareOutGrafts(std::vector<GraftWish>{{1, 1.5}}, 4).ok());
-    EXPECT_FALSE(shareOutGrafts(std::vector<GraftWish>{{kNotANumber, .5}}, 4).ok());
+    EXPECT_FALSE(shareOutGrafts(std::vector<WantedTree>{{-1, .5}}, 4).ok());
+    EXPECT_FALSE(shareOutGrafts(std::vector<WantedTree>{{1, 1.5}}, 4).ok());
+    EXPECT_FALSE(shareOutGrafts(std::vector<WantedTree>{{kNaN, .5}}, 4).ok());
 }
 
 TEST(Budget, FreeThingsAndNone) {
@@ -92,7 +91,7 @@ TEST(Budget, FreeThingsAndNone) {
     EXPECT_EQ(bestWithinBudget(std::vector<Choice>{{3, 1}, {10, 5}}, 5)->worth, 10);
     EXPECT_FALSE(bestWithinBudget(std::vector<Choice>{{1, -1}}, 5).ok());
     EXPECT_FALSE(bestWithinBudget(std::vector<Choice>{{-1, 1}}, 5).ok());
-    EXPECT_FALSE(bestWithinBudget(std::vector<Choice>{{kNotANumber, 1}}, 5).ok());
+    EXPECT_FALSE(bestWithinBudget(std::vector<Choice>{{kNaN, 1}}, 5).ok());
     EXPECT_FALSE(bestWithinBudget(std::vector<Choice>{{1, 1}}, -5).ok());
 }
 

@@ -1,4 +1,5 @@
 #include "core/statistics/censored_mixed_model.h"
+#include "core/units/no_number.h"
 
 #include <array>
 #include <cmath>
@@ -14,8 +15,6 @@
 namespace pipwright {
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 const FitControl kFull{.likelihood = LikelihoodKind::full};
 
 using Responses = std::vector<ResponseInterval>;

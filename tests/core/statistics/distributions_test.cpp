@@ -1,4 +1,5 @@
 #include "core/statistics/distributions.h"
+#include "core/units/no_number.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -7,9 +8,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 
 const std::vector<Distribution> kContinuous{
     NormalDistribution{3, 2},         StudentDistribution{4.5}, ChiSquareDistribution{3},
@@ -85,12 +83,12 @@ TEST(Distributions, TextbookEntries) {
 
 TEST(Distributions, RefusesWhatIsNoDistribution) {
     const std::vector<Distribution> bad{NormalDistribution{0, -1},
-                                        NormalDistribution{kNotANumber, 1},
+                                        NormalDistribution{kNaN, 1},
                                         StudentDistribution{0},
                                         ChiSquareDistribution{-3},
                                         VarianceRatioDistribution{1, kInfinity},
                                         BetaDistribution{0, 1},
-                                        GammaDistribution{1, kNotANumber},
+                                        GammaDistribution{1, kNaN},
                                         WeibullDistribution{-1, 1},
                                         BinomialDistribution{2.5, .5},
                                         BinomialDistribution{3, 1.1},
@@ -101,8 +99,8 @@ TEST(Distributions, RefusesWhatIsNoDistribution) {
         EXPECT_FALSE(probabilityAbove(distribution, 0).ok());
         EXPECT_FALSE(quantile(distribution, .5).ok());
     }
-    EXPECT_FALSE(probabilityAtMost(NormalDistribution{}, kNotANumber).ok());
-    for (const double p : {-.1, 1.1, kNotANumber, kInfinity}) {
+    EXPECT_FALSE(probabilityAtMost(NormalDistribution{}, kNaN).ok());
+    for (const double p : {-.1, 1.1, kNaN, kInfinity}) {
         EXPECT_FALSE(quantile(NormalDistribution{}, p).ok());
     }
 }

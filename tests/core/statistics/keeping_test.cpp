@@ -1,6 +1,7 @@
 #include "core/statistics/keeping_curve.h"
 #include "core/statistics/keeping_fit.h"
 #include "core/statistics/nonlinear_decay.h"
+#include "core/units/no_number.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -9,9 +10,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 TEST(KeepingFit, ExactDaysUnderTheNormalLawAreMeanAndSpread) {
     const std::vector<double> days{12, 15, 19, 22, 31};
@@ -75,8 +73,8 @@ TEST(KeepingFit, RefusesWhatBoundsNoCurve) {
     const auto sound = KeepingRecord::between(7, 14);
     for (const KeepingRecord& bad :
          {KeepingRecord::between(14, 7), KeepingRecord::onDay(-3), KeepingRecord::onDay(0),
-          KeepingRecord::onDay(kNotANumber), KeepingRecord::after(kInfinity), KeepingRecord{},
-          KeepingRecord::onDay(9, {1}), KeepingRecord::onDay(9, {kNotANumber})}) {
+          KeepingRecord::onDay(kNaN), KeepingRecord::after(kInfinity), KeepingRecord{},
+          KeepingRecord::onDay(9, {1}), KeepingRecord::onDay(9, {kNaN})}) {
         EXPECT_FALSE(fitKeeping(law, std::vector{sound, KeepingRecord::onDay(20), bad}).ok());
     }
     // A covariate that is the same everywhere.
@@ -98,7 +96,7 @@ TEST(KeepingFit, RefusesWrongQuestions) {
     ASSERT_TRUE(fit.ok());
     EXPECT_FALSE(fit->dayOf(0).ok());
     EXPECT_FALSE(fit->dayOf(1).ok());
-    EXPECT_FALSE(fit->dayOf(kNotANumber).ok());
+    EXPECT_FALSE(fit->dayOf(kNaN).ok());
     EXPECT_FALSE(fit->dayOf(.5, std::vector<double>{1}).ok());
 }
 
@@ -118,7 +116,7 @@ TEST(KeepingCurve, WithoutCensoringIsTheShareLeft) {
 TEST(KeepingCurve, RefusesBadDays) {
     EXPECT_FALSE(keepingCurve({}).ok());
     EXPECT_FALSE(keepingCurve(std::vector<KeepingDayRecord>{{-1, true, 0}}).ok());
-    EXPECT_FALSE(keepingCurve(std::vector<KeepingDayRecord>{{kNotANumber, true, 0}}).ok());
+    EXPECT_FALSE(keepingCurve(std::vector<KeepingDayRecord>{{kNaN, true, 0}}).ok());
     EXPECT_TRUE(keepingCurve(std::vector<KeepingDayRecord>{{4, false, 0}})->steps.empty());
     EXPECT_FALSE(logRankTest({}).ok());
     EXPECT_FALSE(logRankTest(std::vector<KeepingDayRecord>{{4, true, 0}}).ok());
@@ -163,7 +161,7 @@ TEST(DecayFit, DayCarriesTheErrorOfTheParameters) {
     EXPECT_NEAR(fit->valueAt(day->day), 50, 1e-9);
     EXPECT_FALSE(fit->dayAt(0).ok());
     EXPECT_FALSE(fit->dayAt(-5).ok());
-    EXPECT_FALSE(fit->dayAt(kNotANumber).ok());
+    EXPECT_FALSE(fit->dayAt(kNaN).ok());
 }
 
 TEST(DecayFit, RefusesTooLittle) {
@@ -174,8 +172,7 @@ TEST(DecayFit, RefusesTooLittle) {
     EXPECT_FALSE(fitDecay(exponential, std::vector<TimedValue>{{3, 5}, {3, 4}, {3, 4.5}}).ok());
     EXPECT_FALSE(fitDecay(exponential, std::vector<TimedValue>{{0, 5}, {7, 5}, {9, 5}}).ok());
     EXPECT_FALSE(fitDecay(exponential, std::vector<TimedValue>{{0, 5}, {7, 0}, {9, 1}}).ok());
-    EXPECT_FALSE(
-        fitDecay(exponential, std::vector<TimedValue>{{0, 5}, {7, kNotANumber}, {9, 1}}).ok());
+    EXPECT_FALSE(fitDecay(exponential, std::vector<TimedValue>{{0, 5}, {7, kNaN}, {9, 1}}).ok());
     EXPECT_FALSE(
         fitDecay(exponential, std::vector<TimedValue>{{0, 5}, {kInfinity, 2}, {9, 1}}).ok());
     EXPECT_FALSE(

@@ -1,4 +1,5 @@
 #include "core/statistics/normal_interval.h"
+#include "core/units/no_number.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -7,8 +8,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 double below(double z) {
     return .5 * std::erfc(-z / std::numbers::sqrt2);

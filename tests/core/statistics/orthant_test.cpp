@@ -1,5 +1,6 @@
 #include "core/statistics/order_statistics.h"
 #include "core/statistics/orthant.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,8 +12,6 @@
 namespace pipwright {
 namespace {
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 constexpr double kPi = std::numbers::pi;
 
 JointNormal equallyCorrelated(std::size_t size, double correlation) {
@@ -115,17 +114,16 @@ TEST(Orthant, RefusesBadInput) {
     const JointNormal two = equallyCorrelated(2, .5);
     EXPECT_FALSE(orthantProbability({{}, DenseMatrix()}).ok());
     EXPECT_FALSE(orthantProbability({{0}, two.covariance}).ok());
-    EXPECT_FALSE(orthantProbability({{0, kNotANumber}, two.covariance}).ok());
+    EXPECT_FALSE(orthantProbability({{0, kNaN}, two.covariance}).ok());
     EXPECT_FALSE(orthantProbability(equallyCorrelated(2, 1.5)).ok());
-    EXPECT_FALSE(orthantProbability(equallyCorrelated(2, kNotANumber)).ok());
+    EXPECT_FALSE(orthantProbability(equallyCorrelated(2, kNaN)).ok());
     EXPECT_FALSE(orthantProbability({{0, 0}, DenseMatrix({{-1, 0}, {0, 1}})}).ok());
     EXPECT_FALSE(orthantProbability(equallyCorrelated(201, .5)).ok());
     EXPECT_FALSE(rectangleProbability(two, std::vector<double>{0}, std::vector<double>{1}).ok());
     EXPECT_FALSE(
         rectangleProbability(two, std::vector<double>{2, 0}, std::vector<double>{1, 1}).ok());
     EXPECT_FALSE(
-        rectangleProbability(two, std::vector<double>{kNotANumber, 0}, std::vector<double>{1, 1})
-            .ok());
+        rectangleProbability(two, std::vector<double>{kNaN, 0}, std::vector<double>{1, 1}).ok());
     EXPECT_EQ(
         rectangleProbability(two, std::vector<double>{1, 0}, std::vector<double>{1, 1})->value, 0);
     EXPECT_FALSE(orthantProbability(two, {0, 100}).ok());

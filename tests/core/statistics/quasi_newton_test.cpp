@@ -46,7 +46,7 @@ TEST(QuasiNewton, CurvatureAtTheLowestPoint) {
 TEST(QuasiNewton, AMatrixThatIsNotPositiveDefiniteHasNoInverse) {
     EXPECT_FALSE(inverseOfPositive({1, 2, 2, 1}).has_value());
     EXPECT_FALSE(inverseOfPositive({0}).has_value());
-    EXPECT_TRUE(inverseOfPositive({}).has_value());
+    EXPECT_TRUE(inverseOfPositive(std::vector<double>{}).has_value());
 }
 
 TEST(QuasiNewton, AProblemEndsTheSearch) {

@@ -1,6 +1,7 @@
 #include "core/statistics/order_statistics.h"
 #include "core/statistics/selection.h"
 #include "core/statistics/selection_index.h"
+#include "core/units/no_number.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -9,9 +10,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 TEST(OrderStatistics, AreSymmetricAndSumToNothing) {
     for (const std::int64_t size : {1, 2, 7, 40}) {
@@ -62,7 +60,7 @@ TEST(RangeOfNormals, QuantileUndoesProbability) {
     EXPECT_EQ(*rangeProbability(-1, 3), 0);
     EXPECT_EQ(*rangeProbability(0, 3), 0);
     EXPECT_NEAR(*rangeProbability(kInfinity, 3), 1, 1e-12);
-    EXPECT_FALSE(rangeProbability(kNotANumber, 3).ok());
+    EXPECT_FALSE(rangeProbability(kNaN, 3).ok());
     EXPECT_FALSE(rangeProbability(1, 1).ok());
     EXPECT_FALSE(rangeQuantile(0, 3).ok());
     EXPECT_FALSE(rangeQuantile(.5, 5000).ok());
@@ -76,7 +74,7 @@ TEST(Selection, KeepingAllMovesNothing) {
 }
 
 TEST(Selection, RefusesImpossibleNumbers) {
-    for (const double share : {0.0, -.1, 1.1, kNotANumber}) {
+    for (const double share : {0.0, -.1, 1.1, kNaN}) {
         EXPECT_FALSE(truncationSelection(share).ok());
     }
     EXPECT_FALSE(finiteIntensity(3, 2).ok());
@@ -85,7 +83,7 @@ TEST(Selection, RefusesImpossibleNumbers) {
     EXPECT_FALSE(responseOfPhenotypes(1, 1.2, 1).ok());
     EXPECT_FALSE(responseOfPhenotypes(kInfinity, .2, 1).ok());
     EXPECT_FALSE(responseOfPhenotypes(1, .2, -1).ok());
-    EXPECT_FALSE(responseOfAccuracy(1, kNotANumber, 1).ok());
+    EXPECT_FALSE(responseOfAccuracy(1, kNaN, 1).ok());
     EXPECT_FALSE(reliabilityOfOwnRecords(.5, .4, 2).ok());
     EXPECT_FALSE(reliabilityOfOwnRecords(.5, 1.4, 2).ok());
     EXPECT_FALSE(reliabilityOfOwnRecords(.5, .6, -2).ok());
@@ -112,10 +110,10 @@ TEST(Crosses, WithoutSpreadOrSeedlings) {
     EXPECT_EQ(*chanceOneExceeds({6, 1}, 5, 0), 0);
     EXPECT_NEAR(*chanceOneExceeds({0, 1}, 9, 1'000'000) / 1.128588e-13, 1, 1e-5);
     EXPECT_EQ(*chanceOneExceeds({0, 1}, -kInfinity, 1), 1);
-    EXPECT_FALSE(chanceOneExceeds({0, 1}, kNotANumber, 1).ok());
+    EXPECT_FALSE(chanceOneExceeds({0, 1}, kNaN, 1).ok());
     EXPECT_FALSE(chanceOneExceeds({0, -1}, 1, 1).ok());
     EXPECT_FALSE(chanceOneExceeds({0, 1}, 1, -1).ok());
-    EXPECT_FALSE(usefulness({kNotANumber, 1}, 1, .5).ok());
+    EXPECT_FALSE(usefulness({kNaN, 1}, 1, .5).ok());
     EXPECT_FALSE(expectedBest({1, 1}, 0, .5).ok());
     EXPECT_FALSE(expectedBest({1, 1}, 5, 1.5).ok());
 }
@@ -167,7 +165,7 @@ TEST(SelectionIndex, RefusesWhatAreNoCovariances) {
     const DenseMatrix negative({{-1, 0}, {0, 1}});
     const DenseMatrix tooCorrelated({{1, 2}, {2, 1}});
     const DenseMatrix lopsided({{1, .5}, {.2, 1}});
-    const DenseMatrix missing({{1, kNotANumber}, {kNotANumber, 1}});
+    const DenseMatrix missing({{1, kNaN}, {kNaN, 1}});
     for (const DenseMatrix& bad : {negative, tooCorrelated, lopsided, missing, DenseMatrix(1, 1)}) {
         EXPECT_FALSE(smithHazelIndex({bad, kUnrelated}, weights).ok());
         EXPECT_FALSE(smithHazelIndex({kUnrelated, bad}, weights).ok());

@@ -3,6 +3,7 @@
 #include "core/statistics/paired_comparison.h"
 #include "core/statistics/panel_mean.h"
 #include "core/statistics/rank_tests.h"
+#include "core/units/no_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,9 +13,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 TEST(Friedman, TasterScalesDoNotMatter) {
     const DenseMatrix scores({{1, 5, 2}, {3, 4, 1}, {2, 9, 7}, {6, 8, 5}});
@@ -44,12 +42,12 @@ TEST(Friedman, RefusesWhatCannotBeRanked) {
     EXPECT_FALSE(friedmanTest(DenseMatrix({{1, 2, 3}})).ok());
     EXPECT_FALSE(friedmanTest(DenseMatrix(2, 1)).ok());
     EXPECT_FALSE(friedmanTest(DenseMatrix({{5, 5}, {7, 7}})).ok());
-    EXPECT_FALSE(friedmanTest(DenseMatrix({{5, kNotANumber}, {7, 8}})).ok());
+    EXPECT_FALSE(friedmanTest(DenseMatrix({{5, kNaN}, {7, 8}})).ok());
     EXPECT_FALSE(friedmanTest(DenseMatrix({{5, kInfinity}, {7, 8}})).ok());
     EXPECT_FALSE(leastSignificantRankDifference(0, 3).ok());
     EXPECT_FALSE(leastSignificantRankDifference(4, 1).ok());
     EXPECT_FALSE(honestRankDifference(4, 3, 1.5).ok());
-    EXPECT_FALSE(rankSumLimits(4, 3, kNotANumber).ok());
+    EXPECT_FALSE(rankSumLimits(4, 3, kNaN).ok());
     EXPECT_FALSE(rankSumLimits(100'000, 1000).ok());
     EXPECT_FALSE(rankSumLimits(1, 3)->has_value()); // one taster shows nothing
 }
@@ -107,14 +105,14 @@ TEST(PairedComparison, SaysWhenThereIsNoCommonScale) {
 TEST(PairedComparison, RefusesBadRecords) {
     EXPECT_FALSE(pairedComparison({}, 3).ok());
     EXPECT_FALSE(pairedComparison({}, 0).ok());
-    for (const PairRecord& bad : {PairRecord{0, 0, 1, 1}, PairRecord{0, 5, 1, 1},
-                                  PairRecord{0, 1, -1, 2}, PairRecord{0, 1, kNotANumber, 2},
-                                  PairRecord{0, 1, 0, 0}, PairRecord{0, 1, kInfinity, 0}}) {
+    for (const PairRecord& bad :
+         {PairRecord{0, 0, 1, 1}, PairRecord{0, 5, 1, 1}, PairRecord{0, 1, -1, 2},
+          PairRecord{0, 1, kNaN, 2}, PairRecord{0, 1, 0, 0}, PairRecord{0, 1, kInfinity, 0}}) {
         EXPECT_FALSE(pairedComparison(std::vector{bad}, 2).ok());
     }
     const std::vector<PairRecord> sound{{0, 1, 3, 2}};
     EXPECT_FALSE(pairedComparison(sound, 2, PairedModel{false, -1}).ok());
-    EXPECT_FALSE(pairedComparison(sound, 2, PairedModel{false, kNotANumber}).ok());
+    EXPECT_FALSE(pairedComparison(sound, 2, PairedModel{false, kNaN}).ok());
     // One order alone cannot tell the order effect from the difference.
     EXPECT_FALSE(pairedComparison(sound, 2, PairedModel{true, std::nullopt}).ok());
     EXPECT_FALSE(pairedComparison(std::vector<PairRecord>{{0, 1, 0, 0, 7}}, 2).ok());
@@ -144,11 +142,11 @@ TEST(DifferenceTest, ShareOfTastersWhoCanTell) {
 TEST(DifferenceTest, RefusesImpossibleCounts) {
     EXPECT_FALSE(leastForDifference(ForcedChoice::triangle, 0, .05).ok());
     EXPECT_FALSE(leastForDifference(ForcedChoice::triangle, 10, 0).ok());
-    EXPECT_FALSE(leastForDifference(ForcedChoice::triangle, 10, kNotANumber).ok());
+    EXPECT_FALSE(leastForDifference(ForcedChoice::triangle, 10, kNaN).ok());
     EXPECT_FALSE(leastForDifference(ForcedChoice::triangle, 10, .05, Sides::two).ok());
     EXPECT_FALSE(leastForDifference(ForcedChoice::triangle, 3, .001)->has_value());
     EXPECT_FALSE(mostForSimilarity(ForcedChoice::triangle, 10, 1, .05).ok());
-    EXPECT_FALSE(mostForSimilarity(ForcedChoice::triangle, 10, kNotANumber, .05).ok());
+    EXPECT_FALSE(mostForSimilarity(ForcedChoice::triangle, 10, kNaN, .05).ok());
     EXPECT_FALSE(mostForSimilarity(ForcedChoice::triangle, 3, .3, .05)->has_value());
     EXPECT_FALSE(differenceTest(ForcedChoice::paired, 5, 4).ok());
     EXPECT_FALSE(differenceTest(ForcedChoice::paired, -1, 4).ok());
@@ -185,14 +183,14 @@ TEST(IntraclassCorrelation, RefusesWhatShowsNoAgreement) {
     EXPECT_FALSE(intraclassCorrelations(DenseMatrix(2, 1)).ok());
     EXPECT_FALSE(intraclassCorrelations(DenseMatrix({{4, 4}, {4, 4}})).ok());
     EXPECT_FALSE(intraclassCorrelations(DenseMatrix({{1, 2}, {3, 4}, {5, 6}})).ok());
-    EXPECT_FALSE(intraclassCorrelations(DenseMatrix({{1, 2}, {3, kNotANumber}})).ok());
+    EXPECT_FALSE(intraclassCorrelations(DenseMatrix({{1, 2}, {3, kNaN}})).ok());
     EXPECT_FALSE(intraclassCorrelations(DenseMatrix({{1, 2}, {3, 7}}), 1).ok());
 }
 
 TEST(PanelMean, RefusesTooLittle) {
     EXPECT_FALSE(meanInterval({}).ok());
     EXPECT_FALSE(meanInterval(std::vector<double>{5}).ok());
-    EXPECT_FALSE(meanInterval(std::vector<double>{5, kNotANumber}).ok());
+    EXPECT_FALSE(meanInterval(std::vector<double>{5, kNaN}).ok());
     EXPECT_FALSE(meanInterval(std::vector<double>{5, 6}, 0).ok());
     const auto constant = meanInterval(std::vector<double>{5, 5, 5});
     EXPECT_EQ(constant->low, 5);
@@ -206,7 +204,7 @@ TEST(PanelMean, ShrinksFullyWithoutRecords) {
     EXPECT_FALSE(shrunkMean(7, -1, 5.5, .6, 1.8).ok());
     EXPECT_FALSE(shrunkMean(7, 1, 5.5, -.6, 1.8).ok());
     EXPECT_FALSE(shrunkMean(7, 1, 5.5, 0, 0).ok());
-    EXPECT_FALSE(shrunkMean(kNotANumber, 1, 5.5, 1, 1).ok());
+    EXPECT_FALSE(shrunkMean(kNaN, 1, 5.5, 1, 1).ok());
 }
 
 } // namespace

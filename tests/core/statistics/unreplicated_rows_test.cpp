@@ -1,5 +1,6 @@
 #include "core/statistics/augmented_block.h"
 #include "core/statistics/neighbour_adjustment.h"
+#include "core/units/no_number.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -8,9 +9,6 @@
 
 namespace pipwright {
 namespace {
-
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 TEST(BlockAdjustment, ShiftingABlockShiftsNoEntry) {
     std::vector<EntryRecord> records{{0, 0, 5}, {1, 0, 7}, {2, 0, 6}, {0, 1, 4},
@@ -54,7 +52,7 @@ TEST(BlockAdjustment, SaysWhatCannotBeEstimated) {
 TEST(BlockAdjustment, RefusesBadRecords) {
     EXPECT_FALSE(BlockAdjustment::of({}, 0, 0).ok());
     EXPECT_FALSE(BlockAdjustment::of({}, 3, 3).ok());
-    EXPECT_FALSE(BlockAdjustment::of(std::vector<EntryRecord>{{0, 0, kNotANumber}}, 1, 1).ok());
+    EXPECT_FALSE(BlockAdjustment::of(std::vector<EntryRecord>{{0, 0, kNaN}}, 1, 1).ok());
     EXPECT_FALSE(BlockAdjustment::of(std::vector<EntryRecord>{{0, 0, kInfinity}}, 1, 1).ok());
     EXPECT_FALSE(BlockAdjustment::of(std::vector<EntryRecord>{{1, 0, 2}}, 1, 1).ok());
     EXPECT_FALSE(BlockAdjustment::of(std::vector<EntryRecord>{{0, 1, 2}}, 1, 1).ok());
@@ -95,7 +93,7 @@ TEST(Papadakis, RefusesWhereNeighboursTellNothing) {
     EXPECT_FALSE(papadakisAdjustment(rowOf({5})).ok());
     EXPECT_FALSE(papadakisAdjustment(rowOf({5, 6})).ok());
     EXPECT_FALSE(papadakisAdjustment(rowOf({5, 5, 5, 5})).ok());
-    EXPECT_FALSE(papadakisAdjustment(rowOf({5, kNotANumber, 5, 5})).ok());
+    EXPECT_FALSE(papadakisAdjustment(rowOf({5, kNaN, 5, 5})).ok());
     auto twice = rowOf({5, 6, 7});
     twice.push_back(twice.front());
     EXPECT_FALSE(papadakisAdjustment(twice).ok());
@@ -119,9 +117,8 @@ TEST(CheckLevels, ChecksInOnePlaceCountAsTheirMean) {
     EXPECT_EQ(*checkLevels(checks, std::vector<double>{1, 2, 3, 4, 9}),
               (std::vector<double>{5, 5, 6, 7, 7}));
     EXPECT_TRUE(checkLevels(checks, {})->empty());
-    EXPECT_FALSE(checkLevels(checks, std::vector<double>{kNotANumber}).ok());
-    EXPECT_FALSE(
-        checkLevels(std::vector<CheckValue>{{1, kNotANumber}}, std::vector<double>{1}).ok());
+    EXPECT_FALSE(checkLevels(checks, std::vector<double>{kNaN}).ok());
+    EXPECT_FALSE(checkLevels(std::vector<CheckValue>{{1, kNaN}}, std::vector<double>{1}).ok());
 }
 
 } // namespace
