@@ -8,6 +8,7 @@
 
 #include <QFontMetrics>
 #include <QPainter>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <functional>
@@ -101,11 +102,36 @@ CompareLegend::CompareLegend(QWidget* parent) : QWidget(parent) {
     add(tr("open: not fair, or unclear"), 12, score(Sight::blind, false));
     add(tr("mean of the fair scores ± standard error"), 28, drawMeanMark);
     add(tr("mean of a trait, from its lowest to its highest value"), 48, drawTraitMark);
+    m_body = new QWidget;
+    auto* body = new QVBoxLayout(m_body);
+    body->setContentsMargins(0, 0, 0, 0);
+    body->setSpacing(themeOf(this).gap);
+    body->addWidget(marks);
+    body->addWidget(new FlowText(legendWords(), FlowText::Weight::small));
+    m_fold = new QToolButton;
+    m_fold->setText(tr("What the marks mean"));
+    m_fold->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    m_fold->setAutoRaise(true);
+    m_fold->setFocusPolicy(Qt::StrongFocus);
+    m_fold->setCheckable(true);
+    connect(m_fold, &QToolButton::toggled, this, &CompareLegend::unfold);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(themeOf(this).gap);
-    column->addWidget(marks);
-    column->addWidget(new FlowText(legendWords(), FlowText::Weight::small));
+    column->addWidget(m_fold, 0, Qt::AlignLeft);
+    column->addWidget(m_body);
+    unfold(false); // the room belongs to the table until somebody asks
+}
+
+bool CompareLegend::isUnfolded() const {
+    return !m_body->isHidden();
+}
+
+void CompareLegend::unfold(bool open) {
+    m_body->setVisible(open);
+    m_fold->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+    m_fold->setAccessibleDescription(open ? tr("shown; press to fold away")
+                                          : tr("folded away; press to show"));
 }
 
 } // namespace pipwright::ui

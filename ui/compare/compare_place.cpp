@@ -28,6 +28,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace pipwright::ui {
 
@@ -199,7 +200,8 @@ void ComparePlace::takeUp(const Comparison& comparison) {
     m_notice->close();
     const QPersistentModelIndex before = m_table->currentIndex();
     const int row = before.row();
-    const int columnBefore = before.column();
+    const std::vector<Index> genotypesBefore = m_model->genotypes();
+    int column = std::max(0, before.column());
     m_model->setComparison(m_book.view(), comparison, m_book.today().year());
     if (comparison.columns.empty()) {
         m_pages->setCurrentIndex(0);
@@ -208,8 +210,14 @@ void ComparePlace::takeUp(const Comparison& comparison) {
     m_what->setText(whatIsShown());
     offerBenchmarks();
     m_table->fit();
-    const int column = std::clamp(columnBefore, 0, m_model->columnCount() - 1);
+    const std::vector<Index> genotypes = m_model->genotypes();
+    const bool added = !genotypesBefore.empty() && genotypes.size() == genotypesBefore.size() + 1 &&
+                       !holds(genotypesBefore, genotypes.back());
+    column = added ? m_model->columnCount() - 1 : std::min(column, m_model->columnCount() - 1);
     m_table->setCurrentIndex(m_model->index(std::clamp(row, 0, m_model->rowCount() - 1), column));
+    if (added) {
+        m_table->showColumnWhole(column);
+    }
     readPhotos();
     if (isPaper()) {
         showPaper();
@@ -237,13 +245,24 @@ QString ComparePlace::whatIsShown() const {
     return beside + QLatin1Char(' ') + tr("C on a tree lays it beside; Delete takes a column out.");
 }
 
-void ComparePlace::clear(OfferLine& line) {
-    for (QToolButton* button : line.buttons) {
-        line.line->layout()->removeWidget(button);
-        button->hide();
-        button->deleteLater();
+std::optional<std::pair<bool, std::size_t>> ComparePlace::focusedOffer() const {
+    for (const OfferLine* line : {&m_near, &m_far}) {
+        for (std::size_t at = 0; at < line->buttons.size(); ++at) {
+            if (line->buttons[at]->hasFocus()) {
+                return std::pair(line == &m_near, at);
+            }
+        }
     }
-    line.buttons.clear();
+    return std::nullopt;
+}
+
+void ComparePlace::focusOffer(bool near, std::size_t at) {
+    const auto& line = near ? m_near.buttons : m_far.buttons;
+    const auto& other = near ? m_far.buttons : m_near.buttons;
+    QWidget* next = !line.empty()    ? line[std::min(at, line.size() - 1)]
+                    : !other.empty() ? static_cast<QWidget*>(other.front())
+                                     : m_table;
+    next->setFocus(Qt::OtherFocusReason);
 }
 
 void ComparePlace::offer(OfferLine& line, Index genotype, const QString& when) {
@@ -259,12 +278,18 @@ void ComparePlace::offer(OfferLine& line, Index genotype, const QString& when) {
     });
     line.words->setMinimumHeight(button->sizeHint().height()); // in line with the buttons
     line.line->layout()->addWidget(button);
+    button->show(); // at once: it may be given the focus
     line.buttons.push_back(button);
 }
 
 void ComparePlace::offerBenchmarks() {
-    clear(m_near);
-    clear(m_far);
+    const auto focused = focusedOffer();
+    std::vector<QToolButton*> old = std::exchange(m_near.buttons, {});
+    old.insert(old.end(), m_far.buttons.begin(), m_far.buttons.end());
+    m_far.buttons.clear();
+    for (QToolButton* button : old) {
+        button->parentWidget()->layout()->removeWidget(button);
+    }
     const std::vector<Index> now = m_model->genotypes();
     const QString name = calledOf(*m_book.view(), now.front());
     m_near.words->setText(tr("Ripe within two weeks of %1:").arg(name));
@@ -286,6 +311,13 @@ void ComparePlace::offerBenchmarks() {
     m_far.line->setAccessibleName(m_far.words->text());
     m_near.line->setVisible(!m_near.buttons.empty());
     m_far.line->setVisible(!m_far.buttons.empty());
+    if (focused) {
+        focusOffer(focused->first, focused->second);
+    }
+    for (QToolButton* button : old) { // one that has the focus must not go first
+        button->hide();
+        button->deleteLater();
+    }
 }
 
 void ComparePlace::takeOrder(const std::vector<Index>& order) {

@@ -5,6 +5,8 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
+#include <utility>
 #include <vector>
 
 class QLabel;
@@ -37,6 +39,7 @@ class ComparePlace : public QWidget {
     [[nodiscard]] CompareTable* table() const { return m_table; }
     [[nodiscard]] CompareModel* model() const { return m_model; }
     [[nodiscard]] PaperPanel* paper() const { return m_paper; }
+    [[nodiscard]] CompareLegend* legend() const { return m_legend; }
     [[nodiscard]] QPushButton* printButton() const { return m_print; }
     /// The genotypes shown: laid beside, or proposed.
     [[nodiscard]] std::vector<Index> shown() const;
@@ -77,7 +80,9 @@ class ComparePlace : public QWidget {
     [[nodiscard]] QString whatIsShown() const;
     void offerBenchmarks();
     void offer(OfferLine& line, Index genotype, const QString& when);
-    static void clear(OfferLine& line);
+    /// Which offer has the focus, so that the keys can go on among those that come after it.
+    [[nodiscard]] std::optional<std::pair<bool, std::size_t>> focusedOffer() const;
+    void focusOffer(bool near, std::size_t at);
     void readPhotos();
     void takeOrder(const std::vector<Index>& order);
     [[nodiscard]] std::vector<Index> proposed() const;

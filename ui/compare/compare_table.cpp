@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QScrollBar>
 #include <QTimer>
 
 #include <algorithm>
@@ -75,6 +76,17 @@ void CompareTable::fit() {
         if (m_model.row(row).kind == CompareKind::section && columns > 1) {
             setSpan(row, 0, 1, columns);
         }
+    }
+}
+
+void CompareTable::showColumnWhole(int column) {
+    const int left = columnViewportPosition(column);
+    const int beyond = left + columnWidth(column) - viewport()->width();
+    QScrollBar* bar = horizontalScrollBar();
+    if (left < 0 || columnWidth(column) > viewport()->width()) {
+        bar->setValue(bar->value() + left);
+    } else if (beyond > 0) {
+        bar->setValue(bar->value() + beyond);
     }
 }
 

@@ -18,6 +18,8 @@ class CompareTable : public QTableView {
 
     /// Widths and heights anew, after another comparison.
     void fit();
+    /// Moves sideways until the whole column can be seen.
+    void showColumnWhole(int column);
 
   Q_SIGNALS:
     void treeWanted(pipwright::Index genotype);

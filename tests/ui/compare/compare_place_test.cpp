@@ -1,6 +1,7 @@
 #include "tests/support/tasted_orchard.h"
 #include "ui/book/open_book.h"
 #include "ui/compare/compare_cells.h"
+#include "ui/compare/compare_legend.h"
 #include "ui/compare/compare_model.h"
 #include "ui/compare/compare_paper.h"
 #include "ui/compare/compare_place.h"
@@ -10,6 +11,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QAccessible>
+#include <QApplication>
 #include <QFile>
 #include <QLabel>
 #include <QPushButton>
@@ -166,6 +168,59 @@ TEST_F(ComparePlaceTest, OffersWhatRipensWithItApartFromTheRest) {
                 ElementsAre(indexOf(first), indexOf(second), indexOf(orchard.mother)));
     EXPECT_TRUE(place->nearOffers().empty());
     EXPECT_EQ(place->farOffers().size(), 1U);
+}
+
+TEST_F(ComparePlaceTest, AnAddedBenchmarkIsSeenAndTheKeysStayAmongTheOffers) {
+    ChangeSet more;
+    more.sentence = "Benchmarks";
+    for (const char* name : {"Fell Codlin", "Pike Russet", "Garth Pippin"}) {
+        Genotype genotype = orchard.mother;
+        genotype.id = GenotypeId(orchard.ids.make());
+        genotype.code = name;
+        genotype.name = name;
+        more.create(genotype);
+    }
+    orchard.apply(more);
+    open();
+    place->resize(620, 700);
+    place->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(place.get()));
+    book->setLaidBeside({indexOf(first), indexOf(second), indexOf(orchard.mother)});
+    ASSERT_TRUE(QTest::qWaitFor([this] { return place->model()->columnCount() == 3; }));
+    ASSERT_FALSE(place->farOffers().empty());
+    QToolButton* offer = place->farOffers().front();
+    const QString name = offer->accessibleName();
+    offer->setFocus();
+    QTest::mouseClick(offer, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return place->model()->columnCount() == 4; }));
+    const CompareTable* table = place->table();
+    EXPECT_EQ(table->currentIndex().column(), 3);
+    EXPECT_GE(table->columnViewportPosition(3), 0);
+    EXPECT_LE(table->columnViewportPosition(3) + table->columnWidth(3), table->viewport()->width());
+    // The next offer has the focus: pressing again adds the next benchmark.
+    auto* next = qobject_cast<QToolButton*>(QApplication::focusWidget());
+    ASSERT_NE(next, nullptr);
+    EXPECT_EQ(next, place->farOffers().front());
+    EXPECT_NE(next->accessibleName(), name);
+    while (!place->farOffers().empty() || !place->nearOffers().empty()) {
+        const int columns = place->model()->columnCount();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return place->model()->columnCount() == columns + 1; }));
+    }
+    EXPECT_EQ(QApplication::focusWidget(), place->table()); // nothing is left to offer
+}
+
+TEST_F(ComparePlaceTest, TheLegendIsFoldedUntilItIsAskedFor) {
+    open();
+    book->selectGenotype(indexOf(first));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return place->model()->columnCount() > 0; }));
+    const int before = place->table()->height();
+    EXPECT_FALSE(place->legend()->isUnfolded());
+    QTest::mouseClick(place->legend()->foldButton(), Qt::LeftButton);
+    EXPECT_TRUE(place->legend()->isUnfolded());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return place->table()->height() < before; }));
+    QTest::keyClick(place->legend()->foldButton(), Qt::Key_Space);
+    EXPECT_FALSE(place->legend()->isUnfolded());
 }
 
 TEST_F(ComparePlaceTest, AnEditIsSeenAtOnceWhenShownAndLaterWhenNot) {
