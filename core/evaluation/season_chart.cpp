@@ -1,6 +1,7 @@
 #include "core/evaluation/season_chart.h"
 
 #include "core/evaluation/tree_life.h"
+#include "core/evaluation/usual_ripening.h"
 #include "core/season/iso_week.h"
 
 #include <algorithm>
@@ -172,6 +173,39 @@ ChartSeries barToBeat(const OrchardView& view, const std::vector<Walked>& all,
     return bar;
 }
 
+/// Wide enough for what usually ripens, whether it was walked already or not: a season half over
+/// is not drawn as if it ended today. Nothing is said where nothing usual is known.
+void spanSeason(const OrchardView& view, const std::vector<Index>& genotypes,
+                const SeasonChartRequest& request, ChartSpec& chart) {
+    constexpr int kDaysBefore = 7;
+    constexpr int kDaysGood = 28; // from the last first ripe day on
+    std::optional<double> low;
+    std::optional<double> high;
+    const auto reach = [&low, &high](double from, double to) {
+        low = std::min(low.value_or(from), from);
+        high = std::max(high.value_or(to), to);
+    };
+    for (const Index genotype : genotypes) {
+        if (const auto usual = view.genotypeFacts(genotype).usualRipeDay) {
+            const Date ripe = dateInCalendar(*usual, request.cropYear.year);
+            reach(dayOf(ripe.plusDays(-kDaysBefore)), dayOf(ripe.plusDays(kDaysGood)));
+        }
+    }
+    if (!low) {
+        return;
+    }
+    for (const ChartSeries& series : chart.series) {
+        for (const ChartMark& mark : series.marks) {
+            reach(mark.x, mark.x);
+            if (mark.xInterval) {
+                reach(mark.xInterval->low, mark.xInterval->high);
+            }
+        }
+    }
+    chart.xAxis.low = low;
+    chart.xAxis.high = high;
+}
+
 bool wanted(const GenotypeEntry& entry, const SeasonChartRequest& request) {
     return entry.benchmark && !entry.erased &&
            (!request.species || entry.species == request.species);
@@ -252,6 +286,9 @@ Result<ChartSpec> seasonChart(const OrchardView& view, const Store& store,
         mark.tooltip = words.today + " " + request.today->iso();
         today.marks.push_back(mark);
         chart.series.push_back(std::move(today));
+    }
+    if (!chart.series.empty()) {
+        spanSeason(view, genotypes, request, chart);
     }
     return chart;
 }

@@ -1,10 +1,12 @@
 #include "ui/season/season_place.h"
 
+#include "core/evaluation/usual_ripening.h"
 #include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/charts/chart_panel.h"
 #include "ui/widgets/flow_text.h"
 #include "ui/widgets/notice_bar.h"
+#include "ui/widgets/number_text.h"
 #include "ui/widgets/theme.h"
 
 #include <QComboBox>
@@ -37,8 +39,8 @@ void addOnce(std::vector<Index>& list, const std::optional<Index>& one) {
 
 SeasonPlace::SeasonPlace(OpenBook& book, QWidget* parent)
     : QWidget(parent), m_book(book), m_seasons(new QComboBox), m_species(new QComboBox),
-      m_trees(new ElidedText), m_notice(new NoticeBar), m_chart(new ChartPanel),
-      m_soon(new QTimer(this)) {
+      m_trees(new ElidedText), m_without(new FlowText), m_notice(new NoticeBar),
+      m_chart(new ChartPanel), m_soon(new QTimer(this)) {
     build();
     m_soon->setSingleShot(true);
     m_soon->setInterval(kSettleMilliseconds);
@@ -68,6 +70,7 @@ void SeasonPlace::build() {
     m_seasons->setAccessibleName(tr("Crop year"));
     m_species->setAccessibleName(tr("Species of the benchmarks"));
     m_trees->setSecond(true);
+    m_without->hide();
     m_notice->hide();
     m_chart->setAccessibleName(tr("Season chart"));
     auto* seasonWord = new QLabel(tr("Crop &year"));
@@ -87,6 +90,7 @@ void SeasonPlace::build() {
     column->setContentsMargins(theme.margin, theme.space, theme.margin, theme.space);
     column->setSpacing(theme.space);
     column->addLayout(head);
+    column->addWidget(m_without);
     column->addWidget(m_notice);
     column->addWidget(m_chart, 1);
     setFocusProxy(m_seasons);
@@ -242,6 +246,43 @@ void SeasonPlace::take(int token, const Answer& answer) {
                          ? tr("Benchmarks only. Select trees on the map to see them "
                               "beside.")
                          : tr("Beside the benchmarks: %1").arg(names.join(QStringLiteral(", "))));
+    m_without->setText(nothingSeenOf(answer));
+    m_without->setVisible(!m_without->text().isEmpty());
+}
+
+QString SeasonPlace::nothingSeenOf(const Answer& answer) const {
+    const OrchardView& view = *m_book.view();
+    const int year = answer.request.cropYear.year;
+    const QString yearWords = QString::fromStdString(label(CropYear{year}, seasonSideOf(view)));
+    QStringList without;
+    for (const Index one : answer.request.genotypes) {
+        const std::string id = view.genotypes()[one].id.uuid.text();
+        const auto isOfIt = [&id](const ChartMark& mark) { return mark.id == id; };
+        const bool drawn =
+            std::any_of(answer.chart->series.begin(), answer.chart->series.end(),
+                        [&isOfIt](const ChartSeries& series) {
+                            return std::any_of(series.marks.begin(), series.marks.end(), isOfIt);
+                        });
+        if (drawn) {
+            continue;
+        }
+        const QString name = QString::fromStdString(view.genotypes()[one].called());
+        const auto usual = view.genotypeFacts(one).usualRipeDay;
+        without << (usual ? tr("%1 (usually first ripe about %2)")
+                                .arg(name, dateText(dateInCalendar(*usual, year)))
+                          : tr("%1 (never seen ripe)").arg(name));
+    }
+    constexpr qsizetype kMostNamed = 4;
+    if (without.size() > kMostNamed) {
+        const auto more = static_cast<int>(without.size() - kMostNamed);
+        without = without.mid(0, kMostNamed);
+        without << tr("%n more", nullptr, more);
+    }
+    return without.isEmpty()
+               ? QString()
+               : tr("Nothing walked or tasted in %1 of: %2. W at the tree marks what you see, B "
+                    "is a bite.")
+                     .arg(yearWords, without.join(QStringLiteral(", ")));
 }
 
 void SeasonPlace::offerSeasons(int chosen) {

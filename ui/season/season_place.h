@@ -15,6 +15,7 @@ namespace pipwright::ui {
 
 class ChartPanel;
 class ElidedText;
+class FlowText;
 class NoticeBar;
 class OpenBook;
 
@@ -29,6 +30,8 @@ class SeasonPlace : public QWidget {
     ~SeasonPlace() override;
 
     [[nodiscard]] ChartPanel* chart() const { return m_chart; }
+    /// Says which of the selected trees have nothing to draw; hidden when all have.
+    [[nodiscard]] FlowText* without() const { return m_without; }
     [[nodiscard]] QComboBox* yearChoice() const { return m_seasons; }
     [[nodiscard]] QComboBox* speciesChoice() const { return m_species; }
     /// The crop year shown; nothing before the first was read.
@@ -65,11 +68,14 @@ class SeasonPlace : public QWidget {
     void offerSpecies();
     void activate(const QString& id);
     [[nodiscard]] Question question() const;
+    /// Of which chosen trees the chart has nothing, and when they usually ripen.
+    [[nodiscard]] QString nothingSeenOf(const Answer& answer) const;
 
     OpenBook& m_book;
     QComboBox* m_seasons;
     QComboBox* m_species;
     ElidedText* m_trees;
+    FlowText* m_without;
     NoticeBar* m_notice;
     ChartPanel* m_chart;
     QTimer* m_soon;

@@ -2,6 +2,7 @@
 #include "ui/book/open_book.h"
 #include "ui/charts/chart_panel.h"
 #include "ui/season/season_place.h"
+#include "ui/widgets/flow_text.h"
 
 #include <QComboBox>
 #include <QTest>
@@ -53,6 +54,38 @@ TEST(SeasonPlace, ShowsTheRunningSeasonAndWhatIsSelected) {
     EXPECT_FALSE(place.isSettled());
     ASSERT_TRUE(settles(place));
     EXPECT_EQ(place.chart()->spec().lanes.size(), 2U);
+}
+
+TEST(SeasonPlace, SaysWhichSelectedTreeHasNothingToDraw) {
+    auto orchard = walkedOrchard();
+    const auto bare = orchard->seedling(orchard->row(2), 1, "AT17-002");
+    auto book = opened(orchard->takeStore());
+    SeasonPlace place(*book);
+    place.resize(1000, 700);
+    place.show();
+    ASSERT_TRUE(settles(place));
+    EXPECT_TRUE(place.without()->isHidden());
+    book->selectPlant(*book->view()->plant(*bare.plant));
+    ASSERT_TRUE(settles(place));
+    EXPECT_FALSE(place.without()->isHidden());
+    EXPECT_TRUE(place.without()->text().contains(QStringLiteral("AT17-002 (never seen ripe)")));
+    book->selectPlant(Index{0});
+    ASSERT_TRUE(settles(place));
+    EXPECT_TRUE(place.without()->isHidden());
+}
+
+TEST(SeasonPlace, SpansWhatUsuallyRipensNotOnlyWhatWasSeen) {
+    auto orchard = walkedOrchard();
+    const auto father = TastedOrchard::treeOf(orchard->father);
+    orchard->walk(father, WalkMark::ripe, "2025-10-10"); // not yet this year
+    auto book = opened(orchard->takeStore());
+    SeasonPlace place(*book);
+    place.show();
+    ASSERT_TRUE(settles(place));
+    const auto& axis = place.chart()->spec().xAxis;
+    ASSERT_TRUE(axis.low && axis.high);
+    EXPECT_LE(*axis.low, Date::of(2026, 8, 13)->days());
+    EXPECT_GE(*axis.high, Date::of(2026, 11, 7)->days());
 }
 
 TEST(SeasonPlace, TheChosenYearStays) {
