@@ -1,5 +1,7 @@
 #include "ui/tree/bite_form.h"
 
+#include "core/evaluation/season_chart.h"
+#include "core/evaluation/usual_ripening.h"
 #include "ui/book/open_book.h"
 #include "ui/book/orchard_words.h"
 #include "ui/tree/condition_fields.h"
@@ -13,6 +15,7 @@
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace pipwright::ui {
@@ -43,6 +46,7 @@ Result<BiteWords> readBite(const QString& typed) {
 BiteForm::BiteForm(OpenBook& book, QWidget* parent)
     : EntryForm(book, parent), m_line(new QLineEdit(this)),
       m_understood(new FlowText({}, FlowText::Weight::small, this)),
+      m_early(new FlowText({}, FlowText::Weight::strong, this)),
       m_fields(new ConditionFields(ConditionFields::Asked::bite, this)),
       m_taster(new QComboBox(this)), m_carried(new QWidget(this)),
       m_carriedWords(new FlowText({}, FlowText::Weight::small, m_carried)) {
@@ -60,14 +64,16 @@ BiteForm::BiteForm(OpenBook& book, QWidget* parent)
     layout->setSpacing(4);
     layout->addWidget(m_line);
     layout->addWidget(m_understood);
+    layout->addWidget(m_early);
+    // Above what may have to be scrolled: it is read before the fruit is bitten.
+    layout->addWidget(new FlowText(
+        tr("Sprayed fruit: not before its waiting time is over. Who gets an itching mouth or "
+           "throat from raw fruit should not taste; with trouble breathing, call for help at "
+           "once."),
+        FlowText::Weight::small, this));
     layout->addWidget(m_carried);
     layout->addWidget(m_fields);
     layout->addWidget(m_taster);
-    layout->addWidget(new FlowText(
-        tr("Sprayed fruit: not before its waiting time is over. Who gets an itching mouth or "
-           "throat "
-           "from raw fruit should not taste; with trouble breathing, call for help at once."),
-        FlowText::Weight::small, this));
     m_carried->hide();
     connect(m_line, &QLineEdit::textChanged, this, &BiteForm::understand);
     connect(m_fields, &ConditionFields::changed, this, &BiteForm::understand);
@@ -76,6 +82,7 @@ BiteForm::BiteForm(OpenBook& book, QWidget* parent)
         m_carried->hide();
         m_line->setFocus(Qt::OtherFocusReason);
     });
+    connect(&book, &OpenBook::viewChanged, this, &BiteForm::heed);
     understand();
 }
 
@@ -83,7 +90,9 @@ QString BiteForm::title(const QString& called) const {
     return tr("Bite of %1").arg(called);
 }
 
-void BiteForm::begin(const EntryTarget&) {
+void BiteForm::begin(const EntryTarget& target) {
+    const auto& genotype = target.trees.front().genotype;
+    m_genotype = genotype ? m_book.view()->genotype(*genotype) : std::nullopt;
     const QVariant last = m_taster->currentData();
     m_taster->clear();
     int chosen = 0;
@@ -109,6 +118,36 @@ QWidget* BiteForm::firstField() const {
     return m_line;
 }
 
+void BiteForm::heedDay(const std::optional<Date>& day) {
+    m_day = day;
+    understand();
+}
+
+QString BiteForm::earlyWords() const {
+    constexpr int kDaysAhead = 14; // two weeks: more than an early year or a warm wall explains
+    const auto condition = m_fields->condition(m_day.value_or(m_book.today()));
+    if (!m_genotype || !m_day || !condition || condition->ripeness < Ripeness::earlyPrime) {
+        return {};
+    }
+    // What ripened in a store says nothing of the tree.
+    const bool offTheTree =
+        condition->storage == StoragePath::none || condition->storage == StoragePath::unknown;
+    const auto usual = m_book.view()->genotypeFacts(*m_genotype).usualRipeDay;
+    if (!offTheTree || !usual) {
+        return {};
+    }
+    const CropYear year = proposedCropYear(*m_day, seasonSideOf(*m_book.view()), CropRecord::fruit);
+    const Date ripe = dateInCalendar(*usual, year.year);
+    const int ahead = daysBetween(*m_day, ripe);
+    if (ahead < kDaysAhead) {
+        return {};
+    }
+    return tr("\"%1\" %n day(s) before it is usually first ripe (%2): look again at tree, day and "
+              "fruit. Damage ripens fruit early too.",
+              nullptr, ahead)
+        .arg(ripenessWord(condition->ripeness), dateText(ripe));
+}
+
 Fairness BiteForm::fairness() const {
     Lot lot;
     // Which day it was eaten does not matter for how fair a test it is.
@@ -128,7 +167,10 @@ void BiteForm::understand() {
     } else {
         m_understood->setText(tr("Liking 1 to 9 first (7, 7.5 or 7h), then words. Enter saves."));
     }
-    m_line->setAccessibleDescription(m_understood->text());
+    m_early->setText(earlyWords());
+    m_early->setVisible(!m_early->text().isEmpty());
+    m_line->setAccessibleDescription(
+        (m_understood->text() + QLatin1Char(' ') + m_early->text()).trimmed());
 }
 
 Result<ChangeSet> BiteForm::edits(const EntryTarget& target, const EditContext& context) {
@@ -153,13 +195,20 @@ Result<ChangeSet> BiteForm::edits(const EntryTarget& target, const EditContext& 
     m_saving = QString::fromStdString(tree.code);
     const BiteScore score{PersonId(*taster), bite->liking, Verdict::unknown,
                           bite->words.toStdString()};
-    return biteOf(tree, *condition, score, context);
+    ChangeSet set = biteOf(tree, *condition, score, context);
+    for (const Change& change : set.changes) {
+        if (change.kind == Kind::lot) {
+            m_saveLot = change.record;
+        }
+    }
+    return set;
 }
 
 QString BiteForm::confirmation() const {
     const Fairness fair = fairness();
     if (fair.fair()) {
-        return tr("Bite of %1 kept: a fair test.").arg(m_saving);
+        const QString kept = tr("Bite of %1 kept: a fair test.").arg(m_saving);
+        return (kept + QLatin1Char(' ') + earlyWords()).trimmed();
     }
     QStringList reasons;
     for (const Unfairness reason : fair.reasons) {
@@ -174,6 +223,20 @@ QString BiteForm::confirmation() const {
 void BiteForm::saved() {
     m_line->clear();
     m_lastTree = m_saving;
+    m_lastLot = m_saveLot;
+}
+
+void BiteForm::heed(const std::vector<Change>& changes) {
+    const bool takenBack =
+        m_lastLot && std::any_of(changes.begin(), changes.end(), [this](const Change& change) {
+            return change.what == ChangeWhat::erased && change.record == *m_lastLot;
+        });
+    if (takenBack) {
+        m_lastTree.clear();
+        m_lastLot.reset();
+        m_fields->clear();
+        m_carried->hide();
+    }
 }
 
 } // namespace pipwright::ui

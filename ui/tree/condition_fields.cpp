@@ -205,8 +205,7 @@ void ConditionFields::refresh() {
     m_caution->setVisible(!words.isEmpty());
     const auto storage = chosenOf<StoragePath>(m_storage);
     const bool chained = storage == StoragePath::chained;
-    m_days->setVisible(!chained);
-    m_days->setEnabled(storage == StoragePath::counter || storage == StoragePath::fridge ||
+    m_days->setVisible(storage == StoragePath::counter || storage == StoragePath::fridge ||
                        storage == StoragePath::cellar);
     m_path->setVisible(chained);
     m_pathMeaning->setVisible(chained);

@@ -48,6 +48,8 @@ class EntryForm : public QWidget {
     /// Called whenever the strip opens with it.
     virtual void begin(const EntryTarget& target) { static_cast<void>(target); }
     [[nodiscard]] virtual QWidget* firstField() const = 0;
+    /// The day the entry is for, whenever it is another; nothing while it cannot be read.
+    virtual void heedDay(const std::optional<Date>& day) { static_cast<void>(day); }
     /// Enter was pressed in one of the fields; true when the form only went on to its next field.
     virtual bool goOn(const QWidget* field) {
         static_cast<void>(field);

@@ -1,5 +1,6 @@
 #include "ui/tree/entry_strip.h"
 
+#include "core/evaluation/sitting.h"
 #include "ui/book/open_book.h"
 #include "ui/tree/bite_form.h"
 #include "ui/tree/condition_form.h"
@@ -77,6 +78,7 @@ EntryStrip::EntryStrip(OpenBook& book, QWidget* parent)
     connect(m_leave, &QPushButton::clicked, this, &EntryStrip::leave);
     // What was wrong is no longer said once it is being put right.
     connect(m_day->line(), &QLineEdit::textChanged, m_notice, &NoticeBar::close);
+    connect(m_day, &InexactDateEdit::dateChanged, this, &EntryStrip::passDay);
     // Whoever goes along with the keys sees where he is.
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
         if (now != nullptr && m_scroll->isAncestorOf(now)) {
@@ -233,6 +235,24 @@ void EntryStrip::beginCondition(const KeptLot& kept) {
     auto* wanted = static_cast<ConditionForm*>(form(EntryKind::condition));
     wanted->setLot(kept);
     open(wanted);
+    // It is the lot's, whichever tree is selected; bought fruit has none.
+    m_target = {};
+    m_target.trees = {treeOfLot(kept.lot)};
+    m_target.called = QString::fromStdString(m_target.trees.front().code);
+    m_title->setText(wanted->title(m_target.called));
+}
+
+EditedTree EntryStrip::treeOfLot(const Lot& lot) const {
+    const auto view = m_book.view();
+    if (const auto plant = lot.plant ? view->plant(*lot.plant) : std::nullopt) {
+        return m_book.treeAt(*plant);
+    }
+    const auto genotype = lot.claimedGenotype ? view->genotype(*lot.claimedGenotype) : std::nullopt;
+    EditedTree tree = genotype ? m_book.genotypeAt(*genotype) : EditedTree{};
+    if (tree.code.empty()) {
+        tree.code = fruitName(*view, lot);
+    }
+    return tree;
 }
 
 void EntryStrip::open(EntryForm* form) {
@@ -253,9 +273,17 @@ void EntryStrip::open(EntryForm* form) {
     m_day->setDate({{}, m_book.today(), m_book.today()});
     m_dayRow->setVisible(form->hasDay());
     form->begin(m_target);
+    passDay();
     show();
     watch(this);
     form->firstField()->setFocus(Qt::ShortcutFocusReason);
+}
+
+void EntryStrip::passDay() {
+    if (m_form != nullptr && m_form->hasDay()) {
+        const auto day = m_day->date();
+        m_form->heedDay(day ? std::optional(day->from) : std::nullopt);
+    }
 }
 
 void EntryStrip::watch(QWidget* part) {

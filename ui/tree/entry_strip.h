@@ -60,6 +60,8 @@ class EntryStrip : public QWidget {
   private:
     EntryForm* make(EntryKind kind);
     void open(EntryForm* form);
+    void passDay();
+    [[nodiscard]] EditedTree treeOfLot(const Lot& lot) const;
     void watch(QWidget* part);
     void layOut();
     [[nodiscard]] Result<EditContext> contextOf(const EntryTarget& target);

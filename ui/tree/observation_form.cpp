@@ -3,6 +3,7 @@
 #include "core/orchard/fruit_traits.h"
 #include "core/orchard/inexact_value.h"
 #include "core/units/text.h"
+#include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/tree/fruit_words.h"
 #include "ui/widgets/chip_row.h"
@@ -77,8 +78,10 @@ void ObservationForm::match() {
     std::vector<std::pair<int, const Trait*>> found;
     const OrchardView::Pointer view = m_book.view();
     for (const Trait& trait : view->traits()) {
-        const std::string name = foldedForSearch(trait.name);
-        const std::size_t at = name.find(wanted);
+        // By its name in the window's language, and by the one it has in the book.
+        const std::size_t at =
+            std::min(foldedForSearch(traitName(trait).toStdString()).find(wanted),
+                     foldedForSearch(trait.name).find(wanted));
         if (at != std::string::npos && trait.scale != ScaleKind::unknown) {
             found.emplace_back(at == 0 ? 0 : 1, &trait);
         }
@@ -90,7 +93,7 @@ void ObservationForm::match() {
     chips.reserve(found.size());
     for (const auto& [rank, trait] : found) {
         chips.push_back({idText(trait->id.uuid),
-                         QString::fromStdString(trait->name),
+                         traitName(*trait),
                          {},
                          QString::fromStdString(trait->description)});
     }
@@ -127,7 +130,7 @@ void ObservationForm::choose(const QString& traitId) {
         return;
     }
     const QSignalBlocker quiet(m_traitLine);
-    m_traitLine->setText(QString::fromStdString(trait->name));
+    m_traitLine->setText(traitName(*trait));
     m_value->setPlaceholderText(scale == ScaleKind::numeric
                                     ? tr("13, ~13, <12 or 13-14, in %1")
                                           .arg(trait->unit.empty()
@@ -138,7 +141,7 @@ void ObservationForm::choose(const QString& traitId) {
     for (const TraitState* state : m_book.view()->statesOf(trait->id)) {
         // Up to nine the rank is one key; beyond that the arrows go along.
         const QString letter = state->rank < 10 ? QString::number(state->rank) : QString();
-        chips.push_back({idText(state->id.uuid), QString::fromStdString(state->name), letter,
+        chips.push_back({idText(state->id.uuid), traitStateName(*state), letter,
                          QString::fromStdString(state->meaning)});
     }
     m_states->setChips(chips);

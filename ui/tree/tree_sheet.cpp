@@ -1,6 +1,7 @@
 #include "ui/tree/tree_sheet.h"
 
 #include "ui/book/open_book.h"
+#include "ui/tree/condition_form.h"
 #include "ui/tree/entry_strip.h"
 #include "ui/tree/kin_view.h"
 #include "ui/tree/life_line.h"
@@ -147,6 +148,11 @@ void TreeSheet::begin(EntryKind kind) {
     m_strip->begin(kind);
 }
 
+void TreeSheet::beginCondition(const KeptLot& kept) {
+    m_said->close();
+    m_strip->beginCondition(kept);
+}
+
 void TreeSheet::keyPressEvent(QKeyEvent* event) {
     struct Key {
         int key;
@@ -204,6 +210,9 @@ void TreeSheet::present() {
 
 void TreeSheet::heed(const std::vector<Change>& changes) {
     m_reader.heed(changes);
+    if (!changes.empty()) {
+        m_said->close(); // said of what was done before; undone, it would not even be true
+    }
     if (!m_facts || TreeReader::touch(changes, *m_facts)) {
         if (m_facts || m_book.currentPlant() || m_book.currentGenotype()) {
             read();

@@ -27,6 +27,7 @@ class PhotoStrip;
 class RecordList;
 class SheetSection;
 class TreeJournal;
+struct KeptLot;
 
 /// The selected tree, whatever place is shown beside it: who it is, where it comes from, its life,
 /// tastings, photos and journal, and the strip in which entries are typed.
@@ -59,6 +60,8 @@ class TreeSheet : public QWidget {
   public Q_SLOTS:
     /// Opens the strip for the selected tree, or for all selected trees where that makes sense.
     void begin(pipwright::ui::EntryKind kind);
+    /// Opens the strip to put the condition of a lot right.
+    void beginCondition(const pipwright::ui::KeptLot& kept);
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -1,6 +1,7 @@
 #include "ui/tree/tree_words.h"
 
 #include "core/history/edits.h"
+#include "core/orchard/fruit_traits.h"
 #include "ui/book/book_words.h"
 #include "ui/book/orchard_words.h"
 #include "ui/tree/fruit_words.h"
@@ -11,6 +12,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <array>
 
 namespace pipwright::ui {
 
@@ -41,6 +43,26 @@ QString scoreLine(const OrchardView& view, const Score& score) {
     return line;
 }
 
+/// What was measured on the fruit of a lot, and what follows from it.
+QStringList measuredLines(const OrchardView& view, const TastedLot& tasted) {
+    static constexpr std::array kMeasured = {trait_key::kSolubleSolids, trait_key::kAcidity,
+                                             trait_key::kFirmness, trait_key::kStarchEight,
+                                             trait_key::kStarchTen};
+    const std::vector<FruitDay> days = fruitDays(tasted.intensities);
+    QStringList lines;
+    for (const Observation& one : tasted.intensities) {
+        const Trait* trait = one.voidReason.empty() ? view.trait(one.trait) : nullptr;
+        if (trait == nullptr ||
+            std::find(kMeasured.begin(), kMeasured.end(), trait->key) == kMeasured.end()) {
+            continue;
+        }
+        lines << TreeWords::tr("%1: %2", "trait, value")
+                     .arg(traitName(*trait), valueWords(view, one));
+        lines << fruitLines(one, days);
+    }
+    return lines;
+}
+
 RecordWords wordsOf(const OrchardView& view, const TastedLot& tasted) {
     RecordWords words;
     words.heading = dateText(tasted.tasting.date);
@@ -63,6 +85,7 @@ RecordWords wordsOf(const OrchardView& view, const TastedLot& tasted) {
     }
     words.quiet << conditionWords(tasted.lot) + QStringLiteral("; ") +
                        fairnessWords(tasted.fairness);
+    words.lines << measuredLines(view, tasted);
     words.lot = KeptLot{tasted.lot, tasted.tasting.date};
     for (const Score& score : tasted.scores) {
         words.lines << scoreLine(view, score);

@@ -217,6 +217,67 @@ TEST_F(Entry, RemembersTheConditionAndCautionsOfFallenFruit) {
     }
 }
 
+TEST_F(Entry, AnUndoneBiteLeavesNeitherItsPraiseNorItsCondition) {
+    m_sheet->begin(EntryKind::bite);
+    auto* form = static_cast<BiteForm*>(strip()->current());
+    type("7 sharp");
+    QTest::mouseClick(form->fields()->origin()->chip(QStringLiteral("picked_ripe")),
+                      Qt::LeftButton);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(m_sheet->said()->isVisible());
+    m_book->undo();
+    EXPECT_FALSE(m_sheet->said()->isVisible());
+    m_sheet->begin(EntryKind::bite);
+    EXPECT_FALSE(form->carried()->isVisible());
+    EXPECT_FALSE(form->fields()->anyChosen());
+    // Another entry undone leaves the condition of the last bite as it was.
+    type("7 sharp");
+    QTest::mouseClick(form->fields()->origin()->chip(QStringLiteral("picked_ripe")),
+                      Qt::LeftButton);
+    press(Qt::Key_Return);
+    m_sheet->begin(EntryKind::note);
+    type("leans");
+    press(Qt::Key_Return);
+    m_book->undo();
+    m_sheet->begin(EntryKind::bite);
+    EXPECT_TRUE(form->carried()->isVisible());
+}
+
+/// Trees of which it is known when they usually ripen.
+class EntryInSeason : public Entry {
+  protected:
+    void prepare() override {
+        for (const int year : {2024, 2025}) {
+            m_orchard.apply(walkMarkOn(std::vector{m_first}, WalkMark::ripe, std::nullopt,
+                                       m_orchard.on(*Date::of(year, 9, 20))));
+        }
+    }
+};
+
+TEST_F(EntryInSeason, RipeWeeksBeforeTheUsualDayIsSaidButNotForbidden) {
+    m_sheet->begin(EntryKind::bite);
+    auto* form = static_cast<BiteForm*>(strip()->current());
+    type("7 sharp");
+    EXPECT_FALSE(form->early()->isVisible()); // nothing is said of the ripeness yet
+    const auto ripeness = [&](const char* key) {
+        QTest::mouseClick(form->fields()->ripeness()->chip(QString::fromLatin1(key)),
+                          Qt::LeftButton);
+    };
+    ripeness("prime");
+    EXPECT_TRUE(form->early()->isVisible());
+    EXPECT_TRUE(form->early()->text().contains(QStringLiteral("29 day")))
+        << form->early()->text().toStdString();
+    ripeness("green");
+    EXPECT_FALSE(form->early()->isVisible());
+    ripeness("prime");
+    setDay("10 Sep 2025"); // ten days ahead may be
+    EXPECT_FALSE(form->early()->isVisible());
+    setDay("22 Aug 2026");
+    EXPECT_TRUE(form->early()->isVisible());
+    press(Qt::Key_Return);
+    EXPECT_EQ(all<Score>().size(), 1U);
+}
+
 TEST_F(Entry, ReadsDaysInStore) {
     m_sheet->begin(EntryKind::bite);
     auto* form = static_cast<BiteForm*>(strip()->form(EntryKind::bite));
