@@ -177,38 +177,45 @@ std::optional<std::pair<QModelIndex, Problem>> SheetModel::firstFault() const {
 
 std::vector<ServedLot> SheetModel::lots() const {
     std::vector<ServedLot> all;
-    const auto view = m_view();
-    for (const SheetRow& row : m_rows) {
-        const auto fruitRead = fruitNamed(*view, row.fruit.toStdString());
-        if (!fruitRead) {
-            continue;
+    for (int row = 0; row < static_cast<int>(m_rows.size()); ++row) {
+        if (auto lot = lotAt(row)) {
+            all.push_back(std::move(*lot));
         }
-        ServedLot lot;
-        if (fruitRead->tree.plant) {
-            lot.plant = view->plants()[*fruitRead->tree.plant].id;
-            lot.hemisphere = view->hemisphereOf(*fruitRead->tree.plant);
-        } else if (fruitRead->tree.genotype) {
-            lot.claimedGenotype = view->genotypes()[*fruitRead->tree.genotype].id;
-        }
-        lot.source = fruitRead->source;
-        lot.condition.origin = originTyped(row.origin).value_or(Origin::unknown);
-        lot.condition.ripeness = ripenessTyped(row.ripeness).value_or(Ripeness::unknown);
-        lot.condition.soundness = soundnessTyped(row.soundness).value_or(Soundness::unknown);
-        if (const auto stored = readStoragePath(row.path.toStdString())) {
-            putPath(*stored, lot.condition);
-        }
-        for (const Person& taster : m_tasters) {
-            const auto found = row.scores.find(taster.id.uuid);
-            if (found == row.scores.end()) {
-                continue;
-            }
-            if (const auto score = readTypedScore(found->second.toStdString())) {
-                lot.scores.push_back({taster.id, score->liking, score->verdict, score->words});
-            }
-        }
-        all.push_back(std::move(lot));
     }
     return all;
+}
+
+std::optional<ServedLot> SheetModel::lotAt(int at) const {
+    const SheetRow& row = m_rows[static_cast<std::size_t>(at)];
+    const auto view = m_view();
+    const auto fruitRead = fruitNamed(*view, row.fruit.toStdString());
+    if (!fruitRead) {
+        return std::nullopt;
+    }
+    ServedLot lot;
+    if (fruitRead->tree.plant) {
+        lot.plant = view->plants()[*fruitRead->tree.plant].id;
+        lot.hemisphere = view->hemisphereOf(*fruitRead->tree.plant);
+    } else if (fruitRead->tree.genotype) {
+        lot.claimedGenotype = view->genotypes()[*fruitRead->tree.genotype].id;
+    }
+    lot.source = fruitRead->source;
+    lot.condition.origin = originTyped(row.origin).value_or(Origin::unknown);
+    lot.condition.ripeness = ripenessTyped(row.ripeness).value_or(Ripeness::unknown);
+    lot.condition.soundness = soundnessTyped(row.soundness).value_or(Soundness::unknown);
+    if (const auto stored = readStoragePath(row.path.toStdString())) {
+        putPath(*stored, lot.condition);
+    }
+    for (const Person& taster : m_tasters) {
+        const auto found = row.scores.find(taster.id.uuid);
+        if (found == row.scores.end()) {
+            continue;
+        }
+        if (const auto score = readTypedScore(found->second.toStdString())) {
+            lot.scores.push_back({taster.id, score->liking, score->verdict, score->words});
+        }
+    }
+    return lot;
 }
 
 int SheetModel::rowCount(const QModelIndex& parent) const {

@@ -55,6 +55,8 @@ class SheetModel : public QAbstractTableModel {
     [[nodiscard]] std::optional<std::pair<QModelIndex, Problem>> firstFault() const;
     /// The rows as lots; only when there is no fault.
     [[nodiscard]] std::vector<ServedLot> lots() const;
+    /// One row as a lot; nothing while its fruit cannot be read.
+    [[nodiscard]] std::optional<ServedLot> lotAt(int row) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

@@ -3,8 +3,11 @@
 #include "core/evaluation/typed_tree.h"
 #include "core/units/text.h"
 #include "ui/book/open_book.h"
+#include "ui/tasting/plan_page.h"
+#include "ui/tasting/planned_page.h"
 #include "ui/tasting/sitting_list_model.h"
 #include "ui/tasting/sitting_page.h"
+#include "ui/tasting/sitting_result.h"
 #include "ui/tasting/sitting_sheet.h"
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/empty_place.h"
@@ -38,6 +41,18 @@ constexpr int kPause = 150;
 
 /// Sittings that have a title.
 using Titles = std::vector<std::pair<Uuid, std::string>>;
+
+/// A title, which may be long, over the counts.
+class TitleCells : public PaddedCells {
+  public:
+    using PaddedCells::PaddedCells;
+
+  protected:
+    void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+        PaddedCells::initStyleOption(option, index);
+        option->text = index.data(SittingListModel::kTitleAndCounts).toString();
+    }
+};
 
 /// The tastings with fruit of the tree that was typed (of its plants, or claimed to be it), or with
 /// the words in their title. Reads the book: meant for a worker.
@@ -101,16 +116,42 @@ void TastingsPlace::build() {
     m_delay->setInterval(kPause);
     m_words = new FlowText({}, FlowText::Weight::small);
     m_new = new QPushButton;
+    m_planNew = new QPushButton;
     m_model = new SittingListModel(m_book.store(), this);
     m_list = new PlainTable(tr("Sittings"));
     m_list->setModel(m_model);
+    m_list->setLinesPerRow(2);
+    m_list->setItemDelegateForColumn(SittingListModel::what, new TitleCells(m_list));
+    for (const int said :
+         {SittingListModel::lots, SittingListModel::tasters, SittingListModel::sight}) {
+        m_list->setColumnHidden(said, true); // below the title; copied as columns
+    }
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
     // Only rows in sight decide the widths, so that no others are counted.
     m_list->horizontalHeader()->setResizeContentsPrecision(0);
     m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_list->horizontalHeader()->setSectionResizeMode(SittingListModel::what, QHeaderView::Stretch);
     m_page = new SittingPage(m_book);
+    m_result = new SittingResult(m_book);
+    m_parts = new ChipRow(tr("What of the sitting is shown"));
+    m_parts->setChips({{QStringLiteral("result"), tr("what it says"), {}, {}},
+                       {QStringLiteral("scores"), tr("scores and conditions"), {}, {}}});
+    m_parts->setChosen(QStringLiteral("result"));
+    m_heldPart = new QStackedWidget;
+    m_heldPart->addWidget(m_result);
+    m_heldPart->addWidget(m_page);
+    m_held = new QWidget;
+    auto* held = new QVBoxLayout(m_held);
+    held->setContentsMargins(0, 0, 0, 0);
+    held->setSpacing(0);
+    auto* parts = new QHBoxLayout;
+    parts->setContentsMargins(theme.space, 0, theme.space, 0);
+    parts->addWidget(m_parts);
+    held->addLayout(parts);
+    held->addWidget(m_heldPart, 1);
     m_sheet = new SittingSheet(m_book);
+    m_plan = new PlanPage(m_book);
+    m_planned = new PlannedPage(m_book);
     m_empty =
         new EmptyPlace(IconName::tastings, tr("No sitting yet"),
                        tr("A sitting is a table of fruit and tasters. Write down one that was "
@@ -118,14 +159,17 @@ void TastingsPlace::build() {
     m_empty->setFirstStep(tr("New sitting (Ctrl+E)"));
     m_right = new QStackedWidget;
     m_right->addWidget(m_empty);
-    m_right->addWidget(m_page);
+    m_right->addWidget(m_held);
     m_right->addWidget(m_sheet);
+    m_right->addWidget(m_plan);
+    m_right->addWidget(m_planned);
 
     m_left = new QWidget;
     auto* column = new QVBoxLayout(m_left);
     column->setContentsMargins(theme.space, theme.space, 0, 0);
     column->setSpacing(theme.gap);
     column->addWidget(m_new);
+    column->addWidget(m_planNew);
     column->addWidget(m_shown);
     column->addWidget(m_filter);
     column->addWidget(m_words);
@@ -140,7 +184,7 @@ void TastingsPlace::build() {
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(splitter);
     setFocusProxy(m_list);
-    nameButton();
+    nameButtons();
 }
 
 void TastingsPlace::connectParts() {
@@ -158,6 +202,7 @@ void TastingsPlace::connectParts() {
     });
     connect(m_delay, &QTimer::timeout, this, &TastingsPlace::findOnly);
     connect(m_new, &QPushButton::clicked, this, &TastingsPlace::newSitting);
+    connect(m_planNew, &QPushButton::clicked, this, &TastingsPlace::planSitting);
     connect(m_empty, &EmptyPlace::firstStepWanted, this, &TastingsPlace::newSitting);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         if (!isEntering()) { // who types goes on typing
@@ -167,19 +212,67 @@ void TastingsPlace::connectParts() {
     connect(m_list, &PlainTable::clicked, this, &TastingsPlace::showChosen);
     connect(m_list, &PlainTable::wanted, this, [this] {
         showChosen();
-        m_page->table()->setFocus(Qt::OtherFocusReason);
+        if (m_right->currentWidget() == m_planned) {
+            m_planned->beginEntry();
+        } else if (m_heldPart->currentWidget() == m_result) {
+            m_result->table()->setFocus(Qt::OtherFocusReason);
+        } else {
+            m_page->table()->setFocus(Qt::OtherFocusReason);
+        }
     });
+    connect(m_page, &SittingPage::conditionWanted, this, &TastingsPlace::conditionWanted);
     connect(m_sheet, &SittingSheet::kept, this, &TastingsPlace::closeSheet);
     connect(m_sheet, &SittingSheet::leftAlone, this, &TastingsPlace::closeSheet);
-    connect(m_sheet, &SittingSheet::begunChanged, this, &TastingsPlace::nameButton);
+    connect(m_sheet, &SittingSheet::begunChanged, this, &TastingsPlace::nameButtons);
+    connect(m_parts, &ChipRow::choiceMade, this, &TastingsPlace::showHeld);
+    connect(m_plan, &PlanPage::kept, this, [this](TastingId tasting) {
+        m_shown->setChosen(QStringLiteral("table"));
+        m_only.reset();
+        showLines();
+        if (const auto row = m_model->rowOf(tasting)) {
+            m_list->setCurrentIndex(m_model->index(*row, 0));
+        }
+        showChosen();
+        if (m_right->currentWidget() == m_planned) {
+            m_planned->showPapers();
+        }
+    });
+    connect(m_plan, &PlanPage::leftAlone, this, &TastingsPlace::closeSheet);
+    connect(m_plan, &PlanPage::begunChanged, this, &TastingsPlace::nameButtons);
+    connect(m_planned, &PlannedPage::leftAlone, this,
+            [this] { m_list->setFocus(Qt::OtherFocusReason); });
+    connect(m_planned, &PlannedPage::opened, this, [this] {
+        m_parts->setChosen(QStringLiteral("result"));
+        showChosen();
+        m_result->table()->setFocus(Qt::OtherFocusReason);
+    });
     connect(&m_book, &OpenBook::viewChanged, this, &TastingsPlace::follow);
-    auto* shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_E), this);
-    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(shortcut, &QShortcut::activated, this, &TastingsPlace::newSitting);
+    const auto onKey = [this](Qt::Key key, void (TastingsPlace::*what)()) {
+        auto* shortcut = new QShortcut(QKeySequence(Qt::CTRL | key), this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, what);
+    };
+    onKey(Qt::Key_E, &TastingsPlace::newSitting);
+    onKey(Qt::Key_L, &TastingsPlace::planSitting);
 }
 
 bool TastingsPlace::isEntering() const {
-    return m_right->currentWidget() == m_sheet;
+    return m_right->currentWidget() == m_sheet || m_right->currentWidget() == m_plan;
+}
+
+void TastingsPlace::planSitting() {
+    std::vector<Tasting> sittings;
+    for (const TastingEntry& entry : m_entries) {
+        if (entry.place == TastingPlace::table) {
+            Tasting one;
+            one.id = entry.id;
+            one.date = entry.date;
+            one.place = entry.place;
+            sittings.push_back(std::move(one));
+        }
+    }
+    m_right->setCurrentWidget(m_plan);
+    m_plan->begin(std::move(sittings));
 }
 
 void TastingsPlace::newSitting() {
@@ -192,9 +285,11 @@ void TastingsPlace::closeSheet() {
     m_list->setFocus(Qt::OtherFocusReason);
 }
 
-void TastingsPlace::nameButton() {
+void TastingsPlace::nameButtons() {
     m_new->setText(m_sheet->isBegun() ? tr("Go on with the sitting (Ctrl+E)")
                                       : tr("New sitting (Ctrl+E)"));
+    m_planNew->setText(m_plan->isBegun() ? tr("Go on with the plan (Ctrl+L)")
+                                         : tr("Plan a sitting (Ctrl+L)"));
 }
 
 void TastingsPlace::showEvent(QShowEvent* event) {
@@ -215,6 +310,7 @@ void TastingsPlace::follow(const std::vector<Change>& changes) {
 void TastingsPlace::refresh() {
     m_stale = false;
     m_sheet->refresh();
+    m_plan->refresh();
     if (m_reading) {
         return; // what is being read is compared with the journal when it arrives
     }
@@ -226,9 +322,7 @@ void TastingsPlace::refresh() {
     const std::int64_t position = m_book.store().position();
     if (position == *m_read) {
         m_missed.clear();
-        if (m_right->currentWidget() == m_page) {
-            m_page->refresh();
-        }
+        refreshShown();
         return;
     }
     const std::vector<Change> changes = std::exchange(m_missed, {});
@@ -256,9 +350,38 @@ void TastingsPlace::refresh() {
         return;
     }
     m_model->countAnew();
-    if (m_right->currentWidget() == m_page) {
+    refreshShown();
+}
+
+/// The sitting on the right, after the book has moved: its key may have been opened or sealed
+/// again meanwhile.
+void TastingsPlace::refreshShown() {
+    const QModelIndex current = m_list->currentIndex();
+    if (isEntering() || !current.isValid()) {
+        return;
+    }
+    const SittingLine& line = m_model->line(current.row());
+    const bool sealed =
+        line.tastings.size() == 1 && !line.bites && m_planned->showSitting(line.tastings.front());
+    m_right->setCurrentWidget(sealed ? static_cast<QWidget*>(m_planned) : m_held);
+    if (!sealed) {
+        showHeld();
         m_page->refresh();
     }
+}
+
+/// What a blind sitting says stands before its scores; other sittings have only these.
+void TastingsPlace::showHeld() {
+    const QModelIndex current = m_list->currentIndex();
+    if (!current.isValid()) {
+        return;
+    }
+    const SittingLine& line = m_model->line(current.row());
+    const bool says = !line.bites && m_result->showSitting(line.tastings);
+    m_parts->setVisible(says);
+    m_heldPart->setCurrentWidget(says && m_parts->chosen() == QStringLiteral("result")
+                                     ? static_cast<QWidget*>(m_result)
+                                     : m_page);
 }
 
 void TastingsPlace::readInBackground() {
@@ -329,8 +452,14 @@ void TastingsPlace::showChosen() {
         m_right->setCurrentWidget(m_empty);
         return;
     }
-    m_right->setCurrentWidget(m_page);
-    m_page->showSitting(m_model->line(current.row()));
+    const SittingLine& line = m_model->line(current.row());
+    if (line.tastings.size() == 1 && !line.bites && m_planned->showSitting(line.tastings.front())) {
+        m_right->setCurrentWidget(m_planned);
+        return;
+    }
+    m_right->setCurrentWidget(m_held);
+    showHeld();
+    m_page->showSitting(line);
 }
 
 void TastingsPlace::findOnly() {

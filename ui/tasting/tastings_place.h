@@ -22,12 +22,16 @@ class EmptyPlace;
 class FlowText;
 class OpenBook;
 class PlainTable;
+class PlannedPage;
+class PlanPage;
 class SittingListModel;
 class SittingPage;
+class SittingResult;
 class SittingSheet;
 
 /// The place "Tastings": every sitting of the book, newest first, the chosen one as lots by
-/// tasters, and the sheet of a new one.
+/// tasters, the sheet of a new one, and the plan of one that is to be held. A planned one shows its
+/// sheets until the key is opened, then what they say.
 class TastingsPlace : public QWidget {
     Q_OBJECT
 
@@ -37,14 +41,24 @@ class TastingsPlace : public QWidget {
 
     /// Opens the sheet, as it was left.
     void newSitting();
+    /// Opens the plan, as it was left.
+    void planSitting();
 
     [[nodiscard]] PlainTable* list() const { return m_list; }
     [[nodiscard]] SittingPage* page() const { return m_page; }
     [[nodiscard]] SittingSheet* sheet() const { return m_sheet; }
+    [[nodiscard]] PlanPage* planPage() const { return m_plan; }
+    [[nodiscard]] PlannedPage* plannedPage() const { return m_planned; }
+    [[nodiscard]] SittingResult* result() const { return m_result; }
+    [[nodiscard]] QPushButton* planButton() const { return m_planNew; }
     [[nodiscard]] ChipRow* shownChips() const { return m_shown; }
     [[nodiscard]] QLineEdit* filterLine() const { return m_filter; }
     [[nodiscard]] QPushButton* newButton() const { return m_new; }
     [[nodiscard]] bool isEntering() const;
+
+  Q_SIGNALS:
+    /// The condition of a lot of the shown sitting is to be put right.
+    void conditionWanted(const pipwright::Lot& lot, const pipwright::Date& tasted);
 
   protected:
     void showEvent(QShowEvent* event) override;
@@ -61,7 +75,9 @@ class TastingsPlace : public QWidget {
     void closeSheet();
     void findOnly();
     void takeFound(int search, const Result<std::unordered_set<Uuid>>& found);
-    void nameButton();
+    void nameButtons();
+    void refreshShown();
+    void showHeld();
 
     OpenBook& m_book;
     std::vector<TastingEntry> m_entries;
@@ -79,11 +95,18 @@ class TastingsPlace : public QWidget {
     QTimer* m_delay;
     FlowText* m_words;
     QPushButton* m_new;
+    QPushButton* m_planNew;
     PlainTable* m_list;
     SittingListModel* m_model;
     QStackedWidget* m_right;
+    QWidget* m_held; ///< the chosen sitting, after the event
+    ChipRow* m_parts;
+    QStackedWidget* m_heldPart; ///< the result or the page
+    SittingResult* m_result;
     SittingPage* m_page;
     SittingSheet* m_sheet;
+    PlanPage* m_plan;
+    PlannedPage* m_planned;
     EmptyPlace* m_empty;
 };
 
