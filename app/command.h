@@ -30,6 +30,7 @@ int importCommand(const QStringList& arguments);
 int archiveCommand(const QStringList& arguments);
 int checkCommand(const QStringList& arguments);
 int labelsCommand(const QStringList& arguments);
+int sittingCommand(const QStringList& arguments);
 /// Rebuilds a book from an archive folder; a part of importCommand.
 struct ArchiveJob {
     bool dryRun = false;

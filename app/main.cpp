@@ -113,6 +113,9 @@ const std::vector<Command>& commands() {
         {QStringLiteral("check"), QStringLiteral("checks a book from end to end"), checkCommand},
         {QStringLiteral("labels"), QStringLiteral("lays out field labels as a PDF"), labelsCommand,
          true},
+        {QStringLiteral("sitting"),
+         QStringLiteral("plans a tasting: codes, orders, sheets and sealed key"), sittingCommand,
+         true},
         {QStringLiteral("tour"), QStringLiteral("draws every screen and paper of a book"),
          tourCommand, true},
     };

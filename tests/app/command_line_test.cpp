@@ -72,7 +72,7 @@ QMap<QString, QByteArray> contentOf(const QString& folder) {
 TEST_F(CommandLine, EveryCommandHasHelp) {
     const Called overview = run({QStringLiteral("--help")});
     EXPECT_EQ(overview.code, 0);
-    for (const char* command : {"new", "import", "archive", "check", "labels", "tour"}) {
+    for (const char* command : {"new", "import", "archive", "check", "labels", "sitting", "tour"}) {
         EXPECT_TRUE(overview.out.contains(QString::fromLatin1(command)));
         const Called help = run({QString::fromLatin1(command), QStringLiteral("--help")});
         EXPECT_EQ(help.code, 0) << command;
@@ -156,6 +156,49 @@ TEST_F(CommandLine, LabelsOfTheSampleBecomeAPdf) {
                                QStringLiteral("no such tree")});
     EXPECT_EQ(nobody.code, 1);
     EXPECT_FALSE(QFile::exists(path("no.pdf")));
+}
+
+TEST_F(CommandLine, ASittingIsPlannedKeptAndPrinted) {
+    ASSERT_EQ(run({QStringLiteral("import"), path("sample.orchard"), sample()}).code, 0);
+    QStringList words{QStringLiteral("sitting"), path("sample.orchard"),
+                      QStringLiteral("--date"),  QStringLiteral("2026-08-22"),
+                      QStringLiteral("--title"), QStringLiteral("Saturday"),
+                      QStringLiteral("--draw"),  QStringLiteral("7")};
+    for (const char* name : {"Annis Tarrow", "BQ", "Corra Venn"}) {
+        words << QStringLiteral("--taster") << QString::fromLatin1(name);
+    }
+    const QStringList lots{QStringLiteral("AT15-001=t4sf2"), QStringLiteral("AT15-002=t4sf2"),
+                           QStringLiteral("AT15-003=t4sf2"), QStringLiteral("AT15-004=t7sf2"),
+                           QStringLiteral("AT15-012=d4sf2")};
+    const Called dry = run(words + lots);
+    ASSERT_EQ(dry.code, 0) << dry.errors.toStdString();
+    EXPECT_TRUE(dry.out.contains(QStringLiteral("Bodo Quill:  ")));
+    EXPECT_TRUE(dry.errors.contains(QStringLiteral("AT15-004 is not in its prime")));
+    EXPECT_TRUE(dry.errors.contains(QStringLiteral("AT15-012 lay on the ground")));
+    EXPECT_TRUE(dry.errors.contains(QStringLiteral("Bodo Quill: Raw plums")));
+    EXPECT_TRUE(dry.errors.contains(QStringLiteral("iodine")));
+    const Called kept =
+        run(words + lots +
+            QStringList{QStringLiteral("--keep"), QStringLiteral("--sheets"), path("sheets.pdf"),
+                        QStringLiteral("--key"), path("key.pdf"), QStringLiteral("--csv"),
+                        path("orders.csv"), QStringLiteral("--paper"), QStringLiteral("letter"),
+                        QStringLiteral("--benchmark"), QStringLiteral("Marchbell=t4sf2")});
+    ASSERT_EQ(kept.code, 0) << kept.errors.toStdString();
+    EXPECT_TRUE(kept.out.contains(QStringLiteral("planned, 7 lots, 3 tasters")));
+    EXPECT_TRUE(kept.out.contains(QStringLiteral("Marchbell is the benchmark")));
+    for (const char* name : {"sheets.pdf", "key.pdf"}) {
+        QFile pdf(path(name));
+        ASSERT_TRUE(pdf.open(QIODevice::ReadOnly)) << name;
+        EXPECT_TRUE(pdf.read(5) == "%PDF-");
+    }
+    QFile csv(path("orders.csv"));
+    ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
+    EXPECT_EQ(QString::fromUtf8(csv.readAll()).count(QStringLiteral("\r\n")), 1 + 3 * 6);
+    EXPECT_EQ(run({QStringLiteral("check"), path("sample.orchard")}).code, 0);
+    // What cannot be read is refused, and nothing is kept.
+    EXPECT_EQ(run(words + QStringList{QStringLiteral("AT15-001=zzz"), lots[1]}).code, 1);
+    EXPECT_EQ(run(words + QStringList{QStringLiteral("nothing"), lots[1]}).code, 1);
+    EXPECT_EQ(run({QStringLiteral("sitting"), path("sample.orchard"), lots[0]}).code, 2);
 }
 
 } // namespace
