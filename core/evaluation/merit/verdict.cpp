@@ -41,27 +41,33 @@ struct References {
     }
 };
 
-bool isJudged(const OrchardView& view, const MeritModel& model, Index genotype) {
-    const GenotypeEntry& entry = view.genotypes()[genotype];
+bool isJudged(const VerdictGround& ground, Index genotype) {
+    const GenotypeEntry& entry = ground.view->genotypes()[genotype];
     const bool ours = entry.kind == GenotypeKind::seedling || entry.kind == GenotypeKind::selection;
     if (!ours || entry.erased) {
         return false;
     }
-    const GenotypeMerit* merit = model.meritOf(genotype);
-    return (merit != nullptr && merit->seen()) ||
-           (view.hasEvidence() && view.genotypeFacts(genotype).firstFruitYear.has_value());
+    const GenotypeMerit* merit = ground.model->meritOf(genotype);
+    if (merit != nullptr && merit->seen()) {
+        return true;
+    }
+    const auto fruited = ground.view->hasEvidence()
+                             ? ground.view->genotypeFacts(genotype).firstFruitYear
+                             : std::nullopt;
+    return fruited && (!ground.lastCropYear || *fruited <= ground.lastCropYear->year);
 }
 
 class VerdictMaker {
   public:
     VerdictMaker(const VerdictGround& ground, const VerdictChoices& choices)
-        : m_view(*ground.view), m_model(*ground.model), m_ladders(*ground.ladders),
-          m_days(*ground.days), m_faults(*ground.faults), m_choices(choices) {}
+        : m_ground(ground), m_view(*ground.view), m_model(*ground.model),
+          m_ladders(*ground.ladders), m_days(*ground.days), m_faults(*ground.faults),
+          m_choices(choices) {}
 
     Result<std::vector<SeedlingVerdict>> make(std::optional<Index> only) {
         std::vector<Index> judged;
         for (Index i = 0; i < m_view.genotypes().size(); ++i) {
-            if ((!only || *only == i) && isJudged(m_view, m_model, i)) {
+            if ((!only || *only == i) && isJudged(m_ground, i)) {
                 judged.push_back(i);
             }
         }
@@ -82,8 +88,18 @@ class VerdictMaker {
 
   private:
     Outcome gatherReferences(const std::vector<Index>& judged) {
-        for (const SeasonLadders& season : m_ladders) {
-            for (const SlotLadder& ladder : season.slots) {
+        // Of a single one only its own slot's benchmarks matter.
+        SeedlingVerdict alone;
+        if (judged.size() == 1) {
+            alone.genotype = judged.front();
+            findSlot(alone);
+        }
+        for (std::size_t i = 0; i < m_ladders.size(); ++i) {
+            for (std::size_t k = 0; k < m_ladders[i].slots.size(); ++k) {
+                const SlotLadder& ladder = m_ladders[i].slots[k];
+                if (alone.slot && (alone.ladders != i || alone.slot != k)) {
+                    continue;
+                }
                 for (const Index one : ladder.benchmarks) {
                     m_references.add(m_model, one, true);
                 }
@@ -172,7 +188,8 @@ class VerdictMaker {
     Result<SeedlingVerdict> judge(Index genotype) {
         SeedlingVerdict verdict;
         verdict.genotype = genotype;
-        verdict.stage = m_view.genotypes()[genotype].stage;
+        verdict.stage = m_ground.stages == nullptr ? m_view.genotypes()[genotype].stage
+                                                   : (*m_ground.stages)[genotype];
         verdict.gate = gateOf(verdict.stage);
         verdict.evidence.genotype = genotype;
         if (const GenotypeMerit* merit = m_model.meritOf(genotype)) {
@@ -364,6 +381,7 @@ class VerdictMaker {
         return {Suggestion::again, Why::undecided};
     }
 
+    const VerdictGround& m_ground;
     const OrchardView& m_view;
     const MeritModel& m_model;
     const std::vector<SeasonLadders>& m_ladders;

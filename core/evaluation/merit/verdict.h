@@ -46,13 +46,16 @@ struct VerdictChoices {
     std::vector<FaultLimit> limits = proposedLimits(Purpose::dessert);
 };
 
-/// All that verdicts are made from. Nothing may be null; it must outlive the call only.
+/// All that verdicts are made from; it must outlive the call only. Of the pointers only those to
+/// stages may be null.
 struct VerdictGround {
     const OrchardView* view = nullptr;
     const MeritModel* model = nullptr; ///< of liking
     const std::vector<SeasonLadders>* ladders = nullptr;
     const std::vector<RipeningDay>* days = nullptr; ///< one a genotype
     const FaultLedger* faults = nullptr;
+    const std::vector<Stage>* stages = nullptr; ///< one a genotype; null: those of the view
+    std::optional<CropYear> lastCropYear = std::nullopt; ///< later ones have not come yet
 };
 
 /// Against one rung of the ladder.
