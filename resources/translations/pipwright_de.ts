@@ -441,6 +441,50 @@ Etikettenbogen:
         <source>The tour is in %1.</source>
         <translation>Die Bilder liegen in %1.</translation>
     </message>
+    <message>
+        <source>Tasting sheets %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasting key %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--date: write the day of the sitting as 2026-08-22.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--draw: write a whole number above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--paper: there is a4 and letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans a tasting: draws codes and an order for each taster, balanced for place and carry-over, hides the benchmark of that season twice, and lays out sheets and key as PDF.
+
+A lot is a code, a name or row/place, bought fruit with its source (&quot;Ash Tarn @ farm shop&quot;), and behind = its condition: origin, ripeness, soundness, where it was kept.
+  AT17-014=t4sf5   picked ripe, prime, sound, five days in the fridge
+The letters are those of the tasting sheet; ? is unknown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fruit, each with its condition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tasters know what they eat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Serve a lot of the last sitting again, if one is fit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the plan into the book, its key sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::app::FileDoors</name>
@@ -894,6 +938,13 @@ Etikettenbogen:
     <message>
         <source>Bite of %1 kept, but not as a fair test: %2.</source>
         <translation>Bissprobe von %1 aufgenommen, aber nicht als faire Probe: %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>&quot;%1&quot; %n day(s) before it is usually first ripe (%2): look again at tree, day and fruit. Damage ripens fruit early too.</source>
+        <translation>
+            <numerusform>„%1“ %n Tag, bevor er gewöhnlich reif wird (%2): Baum, Tag und Frucht noch einmal ansehen. Auch Schaden macht Früchte früh reif.</numerusform>
+            <numerusform>„%1“ %n Tage, bevor er gewöhnlich reif wird (%2): Baum, Tag und Frucht noch einmal ansehen. Auch Schaden macht Früchte früh reif.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2380,6 +2431,18 @@ Etikettenbogen:
         <source>zero end</source>
         <translation>Nullpunkt</translation>
     </message>
+    <message>
+        <source>draw</source>
+        <translation>Auslosung</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>geöffnet</translation>
+    </message>
+    <message>
+        <source>sealed key</source>
+        <translation>versiegelter Schlüssel</translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::ChangeWords</name>
@@ -2886,6 +2949,14 @@ Etikettenbogen:
         <source>mean of a trait, from its lowest to its highest value</source>
         <translation>Mittel eines Merkmals, vom kleinsten zum größten Wert</translation>
     </message>
+    <message>
+        <source>shown; press to fold away</source>
+        <translation>gezeigt; drücken blendet aus</translation>
+    </message>
+    <message>
+        <source>folded away; press to show</source>
+        <translation>ausgeblendet; drücken zeigt es</translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::CompareModel</name>
@@ -3271,10 +3342,6 @@ nach Tagen vom Baum</translation>
         <translation>Nicht vorhergesagt: Der Vater ist unbekannt.</translation>
     </message>
     <message>
-        <source>Unknown: S alleles of the seed parent %1, of the pollen parent %2.</source>
-        <translation>Unbekannt: S-Allele der Mutter %1, des Vaters %2.</translation>
-    </message>
-    <message>
         <source>Unknown: the S alleles &quot;%1&quot; and &quot;%2&quot; cannot both be read. Write them as S2 S5.</source>
         <translation>Unbekannt: Die S-Allele „%1“ und „%2“ sind nicht beide lesbar. Schreiben Sie sie als S2 S5.</translation>
     </message>
@@ -3384,6 +3451,43 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Chi-square %1, 1 degree of freedom</source>
         <translation>Chi-Quadrat %1, 1 Freiheitsgrad</translation>
+    </message>
+    <message>
+        <source>one of %1 pairs, by its parents</source>
+        <translation>nach seinen Eltern eines von %1 Paaren</translation>
+    </message>
+    <message>
+        <source>%1, by its parents</source>
+        <translation>nach seinen Eltern %1</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <comment>between possible S alleles</comment>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>S alleles of the seed parent: %1; of the pollen parent: %2.</source>
+        <translation>S-Allele der Mutter: %1; des Pollenspenders: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of the pollen is accepted, whichever it is.</source>
+        <translation>%1 des Pollens wird angenommen, welches es auch ist.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2 of the pollen is accepted, %3 on average.</source>
+        <translation>Zwischen %1 und %2 des Pollens wird angenommen, im Mittel %3.</translation>
+    </message>
+    <message>
+        <source>Not predicted.</source>
+        <translation>Nicht vorhergesagt.</translation>
+    </message>
+    <message>
+        <source>Write them down for both to see how much pollen is accepted.</source>
+        <translation>Sind sie für beide aufgeschrieben, steht hier, wie viel Pollen angenommen wird.</translation>
+    </message>
+    <message>
+        <source>Pollen is rejected where it has an allele of the style; the other parent&apos;s alleles decide.</source>
+        <translation>Pollen wird abgewiesen, wenn er ein Allel des Griffels hat; die Allele des anderen Elters entscheiden.</translation>
     </message>
 </context>
 <context>
@@ -3529,6 +3633,33 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Say first who it is.</source>
         <translation>Zuerst sagen, wer sie ist.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::EntryModel</name>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>  (best: %1)</source>
+        <translation>  (beste: %1)</translation>
+    </message>
+    <message>
+        <source>liking 1 to 9 (7, 7.5 or 7h); a verdict and words may follow: 7.5 + crisp</source>
+        <translation>Gefallen 1 bis 9 (7, 7,5 oder 7h); ein Urteil und Worte dürfen folgen: 7,5 + knackig</translation>
+    </message>
+    <message>
+        <source>what stands on the sheet, in the taster&apos;s own words; may stay empty</source>
+        <translation>was auf dem Bogen steht, in den eigenen Worten; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>liking, 1 to 9</source>
+        <translation>Gefallen, 1 bis 9</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Worte</translation>
     </message>
 </context>
 <context>
@@ -4900,6 +5031,22 @@ nach Tagen vom Baum</translation>
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
+    <message>
+        <source>%1 (reading only) - Pipwright</source>
+        <translation>%1 (nur zum Lesen) - Pipwright</translation>
+    </message>
+    <message>
+        <source>Open for reading only: nothing can be entered.</source>
+        <translation>Nur zum Lesen geöffnet: eintragen lässt sich nichts.</translation>
+    </message>
+    <message>
+        <source>To write, close it where it is being written and open it again.</source>
+        <translation>Zum Schreiben dort schließen, wo geschrieben wird, und das Buch neu öffnen.</translation>
+    </message>
+    <message>
+        <source>Open for reading only</source>
+        <translation>Nur zum Lesen öffnen</translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::MapFilterBar</name>
@@ -5188,6 +5335,659 @@ nach Tagen vom Baum</translation>
     <message>
         <source>two plants at this place</source>
         <translation>zwei Pflanzen auf diesem Platz</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MeritLegend</name>
+    <message>
+        <source>Dot: merit; thick bar: 80 %; thin bar: 95 %; open and pale: no fair lot yet. Lines: floor dotted, best solid, famous name dashed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>merit, thick 80 %, thin 95 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no fair lot yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation type="unfinished">Mindestmaß</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation type="unfinished">Beste</translation>
+    </message>
+    <message>
+        <source>famous name of its slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MeritTableModel</name>
+    <message>
+        <source>season not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no benchmarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside all slots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not enough yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no benchmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody on this rung</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 by family</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (next slot)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s), %1 crop years</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation type="unfinished">Baum</translation>
+    </message>
+    <message>
+        <source>slot</source>
+        <translation type="unfinished">Erntefenster</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 bis %2</translation>
+    </message>
+    <message>
+        <source>worth ± error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>merit ± error, points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>suggestion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P(above floor)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P(above best)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P(by %1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reliability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>evidence</source>
+        <translation type="unfinished">Beleg</translation>
+    </message>
+    <message>
+        <source>faults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation type="unfinished">Stufe</translation>
+    </message>
+    <message>
+        <source>family</source>
+        <translation type="unfinished">Familie</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">warum</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MeritWords</name>
+    <message>
+        <source>picked early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dropped today</source>
+        <translation type="unfinished">heute gefallen</translation>
+    </message>
+    <message>
+        <source>on the ground longer</source>
+        <translation type="unfinished">länger am Boden</translation>
+    </message>
+    <message>
+        <source>shaken</source>
+        <translation type="unfinished">geschüttelt</translation>
+    </message>
+    <message>
+        <source>origin unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>insect</source>
+        <translation type="unfinished">Insekt</translation>
+    </message>
+    <message>
+        <source>bird</source>
+        <translation type="unfinished">Vogel</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation type="unfinished">geplatzt</translation>
+    </message>
+    <message>
+        <source>rot</source>
+        <translation type="unfinished">Fäule</translation>
+    </message>
+    <message>
+        <source>paper bag</source>
+        <translation type="unfinished">Papierbeutel</translation>
+    </message>
+    <message>
+        <source>cloth bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear bag</source>
+        <translation type="unfinished">Klarsichtbeutel</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation type="unfinished">grün</translation>
+    </message>
+    <message>
+        <source>getting there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>early prime</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late prime</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on its way out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripeness unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>storage unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sunny side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation type="unfinished">innen</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation type="unfinished">unten</translation>
+    </message>
+    <message>
+        <source>lone fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light crop</source>
+        <translation type="unfinished">schwacher Behang</translation>
+    </message>
+    <message>
+        <source>heavy crop</source>
+        <translation type="unfinished">starker Behang</translation>
+    </message>
+    <message>
+        <source>first crop</source>
+        <translation type="unfinished">erste Ernte</translation>
+    </message>
+    <message>
+        <source>second crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own seedling, sighted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (of a neighbouring slot)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>better than %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not enough yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cull</source>
+        <translation type="unfinished">verwerfen</translation>
+    </message>
+    <message>
+        <source>taste again</source>
+        <translation type="unfinished">noch einmal kosten</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation type="unfinished">beobachten</translation>
+    </message>
+    <message>
+        <source>back up now</source>
+        <translation type="unfinished">jetzt sichern</translation>
+    </message>
+    <message>
+        <source>talk of a name</source>
+        <translation type="unfinished">eines Namens wert</translation>
+    </message>
+    <message>
+        <source>parent only</source>
+        <translation type="unfinished">nur als Elter</translation>
+    </message>
+    <message>
+        <source>decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no benchmark of its species to beat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody knows when it ripens, so nobody knows what it has to beat: mark it ripe on a walk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It ripens outside all slots of the season: cut one for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No benchmark of its slot or the slots beside it was ever tasted: taste one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has fruited, but nobody has scored it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fair lots: %1 of %2, where %3 are asked for. Taste it at its prime.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worse than %1: %2; from %3 on it may go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ruled out: %1. And %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ruled out: %1. But %2; of use as a parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undecided, %1: too little to watch it, too much to cull it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its chance to be %1; from %2 on it is watched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its chance to be %1, and one accident would end it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its chance to be %1, but crop years tasted: %2 of %3 asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its chance to be %1; from %2 on a name is talked of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decided already: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never tasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s), %1 fair</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n Verkoster</numerusform>
+            <numerusform>%n Verkoster</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n crop year(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n Erntejahr</numerusform>
+            <numerusform>%n Erntejahre</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation type="unfinished">noch unbekannt</translation>
+    </message>
+    <message>
+        <source>%1 by its relatives alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P(beats best of its slot, %1) %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P(beats floor of its slot, %1) %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scab</source>
+        <translation type="unfinished">Schorf</translation>
+    </message>
+    <message>
+        <source>mildew</source>
+        <translation type="unfinished">Mehltau</translation>
+    </message>
+    <message>
+        <source>fire blight</source>
+        <translation type="unfinished">Feuerbrand</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation type="unfinished">Fallobst</translation>
+    </message>
+    <message>
+        <source>splitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mealiness</source>
+        <translation type="unfinished">Mehligkeit</translation>
+    </message>
+    <message>
+        <source>short keeping</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, ruled out at %2 (%n reading(s))</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Is it healthy and strong enough to keep its place until it fruits?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does its fruit earn another tasting?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is it ahead of the best of its days, in more than one crop and at its prime, and are its faults bearable?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does it do the same on other stocks and sites, does it crop and keep, and do others like it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can it be told from what there is, is its wood clean, and is a name free for it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>elected for this crop year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>elected for an earlier crop year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proposed: the highest merit of the slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proposed: the lowest merit of the slot still kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proposed: three in four of the slot are better</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proposed: most often the famous name before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proposed: the one of the slot with most scores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation type="unfinished">Mindestmaß</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation type="unfinished">Beste</translation>
+    </message>
+    <message>
+        <source>famous name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dessert fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cooking fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cider fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keeper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how it came off the tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soundness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bagging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripeness</source>
+        <translation type="unfinished">Reife</translation>
+    </message>
+    <message>
+        <source>store and days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>place in the canopy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crop load</source>
+        <translation type="unfinished">Behang</translation>
+    </message>
+    <message>
+        <source>first or second crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>place in the serving order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hope (own seedling, sighted)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how high the tasters score</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the crop year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>luck taken off, family added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) on the counter</source>
+        <translation type="unfinished">
+            <numerusform>%n Tag auf dem Tisch</numerusform>
+            <numerusform>%n Tage auf dem Tisch</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the refrigerator</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the cellar</source>
+        <translation type="unfinished">
+            <numerusform>%n Tag im Keller</numerusform>
+            <numerusform>%n Tage im Keller</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>place %1 in the serving order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fair lot(s) beside the benchmark</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fair lot(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>at each of %n sitting(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>blind</source>
+        <translation type="unfinished">blind</translation>
+    </message>
+    <message>
+        <source>sighted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>in each of %n crop year(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>this crop year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next crop year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>day of the month, month</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -6033,6 +6833,538 @@ nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>
+    <name>pipwright::ui::PlanLotsModel</name>
+    <message>
+        <source>twice</source>
+        <translation>zweimal</translation>
+    </message>
+    <message>
+        <source>again</source>
+        <translation>wieder</translation>
+    </message>
+    <message>
+        <source>the benchmark, hidden under two codes</source>
+        <translation>die Vergleichssorte, unter zwei Nummern versteckt</translation>
+    </message>
+    <message>
+        <source>of an earlier sitting, for each taster&apos;s own noise</source>
+        <translation>von einer früheren Verkostung, für die eigene Streuung jedes Verkosters</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PlanPage</name>
+    <message>
+        <source>Keep the plan (Ctrl+Enter)</source>
+        <translation>Plan sichern (Strg+Eingabe)</translation>
+    </message>
+    <message>
+        <source>Later (Esc)</source>
+        <translation>Später (Esc)</translation>
+    </message>
+    <message>
+        <source>Draw anew</source>
+        <translation>Neu auslosen</translation>
+    </message>
+    <message>
+        <source>Other codes and other orders, as even as these.</source>
+        <translation>Andere Nummern und Reihenfolgen, so ausgewogen wie diese.</translation>
+    </message>
+    <message>
+        <source>Empty the plan</source>
+        <translation>Plan leeren</translation>
+    </message>
+    <message>
+        <source>Plan a sitting</source>
+        <translation>Eine Verkostung planen</translation>
+    </message>
+    <message>
+        <source>What the sitting is called</source>
+        <translation>Wie die Verkostung heißt</translation>
+    </message>
+    <message>
+        <source>may stay empty</source>
+        <translation>darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Whether the tasters know what they eat</source>
+        <translation>Ob die Verkoster wissen, was sie essen</translation>
+    </message>
+    <message>
+        <source>nobody but who serves knows which tree a piece comes from</source>
+        <translation>nur wer vorlegt, weiß, von welchem Baum ein Stück ist</translation>
+    </message>
+    <message>
+        <source>the trees are known</source>
+        <translation>die Bäume sind bekannt</translation>
+    </message>
+    <message>
+        <source>Lots of the planned sitting</source>
+        <translation>Proben der geplanten Verkostung</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>To taste</source>
+        <translation>Verkostet</translation>
+    </message>
+    <message>
+        <source>Tasters</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>Codes in each taster&apos;s order</source>
+        <translation>Nummern in der Reihenfolge jedes Verkosters</translation>
+    </message>
+    <message>
+        <source>As it will be served</source>
+        <translation>So wird vorgelegt</translation>
+    </message>
+    <message numerus="yes">
+        <source>Add %n tree(s) marked on the map</source>
+        <translation>
+            <numerusform>%n auf der Karte markierten Baum dazu</numerusform>
+            <numerusform>%n auf der Karte markierte Bäume dazu</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Hide %1 twice</source>
+        <translation>%1 zweimal verstecken</translation>
+    </message>
+    <message numerus="yes">
+        <source>Serve %1 of %n day(s) ago again</source>
+        <translation>
+            <numerusform>%1 von gestern wieder vorlegen</numerusform>
+            <numerusform>%1 von vor %n Tagen wieder vorlegen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Line %1, %2: %3</source>
+        <translation>Zeile %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Name the lots and who tastes: codes and orders appear here.</source>
+        <translation>Nennen Sie die Proben und wer verkostet: Nummern und Reihenfolgen erscheinen hier.</translation>
+    </message>
+    <message>
+        <source>%1. A &quot; repeats what stands above.</source>
+        <translation>%1. Ein &quot; wiederholt, was darüber steht.</translation>
+    </message>
+    <message>
+        <source>The sitting has no day yet.</source>
+        <translation>Die Verkostung hat noch keinen Tag.</translation>
+    </message>
+    <message>
+        <source>Type it as you know it: 22 Aug, week 34, late August.</source>
+        <translation>Schreiben Sie ihn, wie Sie ihn wissen: 22. Aug, Woche 34, Ende August.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PlanWords</name>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmal</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times</source>
+        <translation>
+            <numerusform>%n-mal</numerusform>
+            <numerusform>%n-mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 for %2: a lot stands in the same place %3 and directly after the same other lot %4.</source>
+        <translation>%1 für %2: Eine Probe steht %3 an derselben Stelle und %4 gleich nach derselben anderen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n Probe</numerusform>
+            <numerusform>%n Proben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation>
+            <numerusform>%n Verkoster</numerusform>
+            <numerusform>%n Verkoster</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Imbalance 0: no orders of these numbers are more even.</source>
+        <translation>Ungleichheit 0: Ausgewogener geht es mit diesen Zahlen nicht.</translation>
+    </message>
+    <message>
+        <source>Imbalance %1 (sum of squares above the least possible): one lot or taster more or less may even it out.</source>
+        <translation>Ungleichheit %1 (Quadratsumme über der kleinstmöglichen): Eine Probe oder ein Verkoster mehr oder weniger kann sie ausgleichen.</translation>
+    </message>
+    <message>
+        <source>Codes differ in two digits or more, none reads as a number upside down, none was used lately; draw %1 makes them again.</source>
+        <translation>Die Nummern unterscheiden sich in mindestens zwei Ziffern, keine liest sich auf dem Kopf als Zahl, keine war kürzlich vergeben; Auslosung %1 ergibt sie wieder.</translation>
+    </message>
+    <message>
+        <source>%1 is the benchmark, hidden twice under two codes; it usually ripens with the middle lot.</source>
+        <translation>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt; sie reift sonst mit der mittleren Probe.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is the benchmark, hidden twice under two codes; it usually ripens %n day(s) after the middle lot.</source>
+        <translation>
+            <numerusform>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt; sie reift sonst %n Tag nach der mittleren Probe.</numerusform>
+            <numerusform>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt; sie reift sonst %n Tage nach der mittleren Probe.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is the benchmark, hidden twice under two codes; it usually ripens %n day(s) before the middle lot.</source>
+        <translation>
+            <numerusform>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt; sie reift sonst %n Tag vor der mittleren Probe.</numerusform>
+            <numerusform>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt; sie reift sonst %n Tage vor der mittleren Probe.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 was served before and comes again, for each taster&apos;s own noise; it has kept longer since.</source>
+        <translation>%1 wurde schon vorgelegt und kommt wieder, für die eigene Streuung jedes Verkosters; es liegt seither länger.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was served %n day(s) ago and comes again, for each taster&apos;s own noise; it has kept longer since.</source>
+        <translation>
+            <numerusform>%1 wurde gestern vorgelegt und kommt wieder, für die eigene Streuung jedes Verkosters; es liegt seither länger.</numerusform>
+            <numerusform>%1 wurde vor %n Tagen vorgelegt und kommt wieder, für die eigene Streuung jedes Verkosters; es liegt seither länger.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Pause, water and a plain cracker after %n lot(s).</source>
+        <translation>
+            <numerusform>Pause, Wasser und ein einfacher Keks nach %n Probe.</numerusform>
+            <numerusform>Pause, Wasser und ein einfacher Keks nach %n Proben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is rotten in part: look at it, do not eat of it (patulin), also not around the rotten place.</source>
+        <translation>%1 ist teils faul: nur ansehen, nichts davon essen (Patulin), auch nicht um die faule Stelle.</translation>
+    </message>
+    <message>
+        <source>%1 is not in its prime: look only, no score; a score would say nothing of the tree.</source>
+        <translation>%1 ist nicht auf der Höhe: nur ansehen, keine Note; sie würde nichts über den Baum sagen.</translation>
+    </message>
+    <message>
+        <source>%1 lay on the ground: wash it; nothing for children, old people, anyone pregnant or ill. Fallen fruit is riper than its tree.</source>
+        <translation>%1 lag am Boden: waschen; nichts für Kinder, Alte, Schwangere oder Kranke. Fallobst ist reifer als sein Baum.</translation>
+    </message>
+    <message>
+        <source>%1 has insects in it: cut the places out; it ripened early and tastes of it.</source>
+        <translation>In %1 sind Insekten: Stellen ausschneiden; es reifte zu früh und schmeckt danach.</translation>
+    </message>
+    <message>
+        <source>%1 is pecked by birds: cut widely around it and wash, or leave it out.</source>
+        <translation>%1 ist von Vögeln angepickt: weit ausschneiden und waschen oder weglassen.</translation>
+    </message>
+    <message>
+        <source>%1 has no ripeness yet: without it the score speaks for little.</source>
+        <translation>%1 hat noch keine Reife: Ohne sie sagt die Note wenig.</translation>
+    </message>
+    <message>
+        <source>%1 is a single fruit: cut two to five and mix the slices, if there are.</source>
+        <translation>%1 ist eine einzige Frucht: zwei bis fünf schneiden und die Schnitze mischen, wenn es sie gibt.</translation>
+    </message>
+    <message>
+        <source>%1 is on the list more than once.</source>
+        <translation>%1 steht mehrmals auf der Liste.</translation>
+    </message>
+    <message>
+        <source>%1 tastes alone: nothing will be known of agreement.</source>
+        <translation>%1 verkostet allein: Über Einigkeit wird man nichts wissen.</translation>
+    </message>
+    <message>
+        <source>The lots were kept unequally long, %1 to %2: what kept longer is softer and less sour for that alone.</source>
+        <translation>Die Proben lagen ungleich lang, %1 bis %2: Was länger lag, ist allein deshalb weicher und weniger sauer.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The lots were not kept in the same place: compare what lay together.</source>
+        <translation>Die Proben lagen nicht am selben Ort: Vergleichen Sie, was beisammen lag.</translation>
+    </message>
+    <message>
+        <source>Nobody wrote how long these were kept: %1.</source>
+        <translation>Niemand schrieb, wie lange diese lagen: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots are many: six to nine are tasted well in half an hour.</source>
+        <translation>
+            <numerusform>%n Probe ist viel: Sechs bis neun lassen sich in einer halben Stunde gut verkosten.</numerusform>
+            <numerusform>%n Proben sind viele: Sechs bis neun lassen sich in einer halben Stunde gut verkosten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No benchmark is hidden among the lots: nothing will tell what a score is worth.</source>
+        <translation>Keine Vergleichssorte ist unter den Proben versteckt: Nichts wird sagen, was eine Note wert ist.</translation>
+    </message>
+    <message>
+        <source>The tasters know what they eat: hope scores too.</source>
+        <translation>Die Verkoster wissen, was sie essen: Die Hoffnung benotet mit.</translation>
+    </message>
+    <message>
+        <source>Leave out rotten fruit, also around the rotten place (patulin), and whatever iodine touched: nobody eats, feeds or composts that. Fallen and wormy fruit is washed and cut out, and not for children, old people, anyone pregnant or ill. Taste nothing within the waiting time of a spray. Who reacts to birch pollen may itch or swell from raw apple, pear, plum or cherry: say so before, stop at once; trouble breathing needs an ambulance. Do not chew pips or stones.</source>
+        <translation>Faule Früchte bleiben weg, auch um die faule Stelle (Patulin), und alles, was Jod berührt hat: Das isst, verfüttert und kompostiert niemand. Fallobst und Wurmiges wird gewaschen und ausgeschnitten und ist nichts für Kinder, Alte, Schwangere oder Kranke. Nichts verkosten, solange die Wartezeit einer Spritzung läuft. Wer auf Birkenpollen anspricht, kann von rohem Apfel, rohen Birnen, Pflaumen oder Kirschen Jucken oder Schwellungen bekommen: vorher sagen, sofort aufhören; Atemnot braucht den Notarzt. Kerne und Steine nicht kauen.</translation>
+    </message>
+    <message>
+        <source>Tasting sheet of %1</source>
+        <translation>Verkostungsbogen von %1</translation>
+    </message>
+    <message>
+        <source>Taste in this order, from top to bottom. Eat a slice with its skin; write 1 to 9, halves if you like. Water between the lots. Nobody speaks before the sheets are turned.</source>
+        <translation>Verkosten Sie in dieser Reihenfolge, von oben nach unten. Einen Schnitz mit Schale essen; 1 bis 9 schreiben, gern auch halbe. Wasser zwischen den Proben. Niemand spricht, bevor die Bögen umgedreht sind.</translation>
+    </message>
+    <message>
+        <source>Pause: water, a plain cracker, five minutes</source>
+        <translation>Pause: Wasser, ein einfacher Keks, fünf Minuten</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <comment>heading of the place in the order</comment>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>1 to 9</source>
+        <translation>1 bis 9</translation>
+    </message>
+    <message>
+        <source>what you taste, in your own words</source>
+        <translation>was Sie schmecken, in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>The best, by code:</source>
+        <translation>Die besten, nach Nummer:</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>erste</translation>
+    </message>
+    <message>
+        <source>second</source>
+        <translation>zweite</translation>
+    </message>
+    <message>
+        <source>third</source>
+        <translation>dritte</translation>
+    </message>
+    <message>
+        <source>Look only, no score: %1</source>
+        <translation>Nur ansehen, keine Note: %1</translation>
+    </message>
+    <message>
+        <source>spat it out</source>
+        <translation>ausgespuckt</translation>
+    </message>
+    <message>
+        <source>bad</source>
+        <translation>schlecht</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>rather poor</source>
+        <translation>eher schwach</translation>
+    </message>
+    <message>
+        <source>so so</source>
+        <translation>so lala</translation>
+    </message>
+    <message>
+        <source>rather good</source>
+        <translation>recht gut</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>very good</source>
+        <translation>sehr gut</translation>
+    </message>
+    <message>
+        <source>none better</source>
+        <translation>nichts besser</translation>
+    </message>
+    <message>
+        <source>Key of the sitting</source>
+        <translation>Schlüssel der Verkostung</translation>
+    </message>
+    <message>
+        <source>Only for whoever cuts and serves. Fold it, and keep it until every sheet is entered.</source>
+        <translation>Nur für den, der schneidet und vorlegt. Falten und aufheben, bis alle Bögen eingetragen sind.</translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation>wo</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>Who gets what, in this order</source>
+        <translation>Wer was bekommt, in dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Draw %1 makes these codes and orders again.</source>
+        <translation>Auslosung %1 ergibt diese Nummern und Reihenfolgen wieder.</translation>
+    </message>
+    <message>
+        <source>%1 is the benchmark, hidden twice under two codes: how far a taster&apos;s two scores lie apart shows what a score is worth.</source>
+        <translation>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt: Wie weit die zwei Noten eines Verkosters auseinanderliegen, zeigt, was eine Note wert ist.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PlannedPage</name>
+    <message>
+        <source>Open the key …</source>
+        <translation>Schlüssel öffnen …</translation>
+    </message>
+    <message>
+        <source>Shows what stood behind the codes.</source>
+        <translation>Zeigt, was hinter den Nummern stand.</translation>
+    </message>
+    <message>
+        <source>Why the key is opened early</source>
+        <translation>Warum der Schlüssel vorzeitig geöffnet wird</translation>
+    </message>
+    <message>
+        <source>why all the same, then Enter</source>
+        <translation>warum trotzdem, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>Whose sheet is typed</source>
+        <translation>Wessen Bogen eingetragen wird</translation>
+    </message>
+    <message>
+        <source>The sheet as it is typed</source>
+        <translation>Der Bogen, wie er eingetragen wird</translation>
+    </message>
+    <message>
+        <source>7, 7.5 or 7h, then Enter goes down; Tab goes to the words. A line that was not tasted: write so in its words.</source>
+        <translation>7, 7,5 oder 7h, dann geht Eingabe nach unten; Tab geht zu den Worten. Nicht verkostet: Schreiben Sie es in die Worte der Zeile.</translation>
+    </message>
+    <message>
+        <source>The best ones by code, best first</source>
+        <translation>Die besten nach Nummer, die beste zuerst</translation>
+    </message>
+    <message>
+        <source>up to three codes, best first, then Enter: 417 532 286</source>
+        <translation>bis zu drei Nummern, die beste zuerst, dann Eingabe: 417 532 286</translation>
+    </message>
+    <message>
+        <source>&amp;Best ones</source>
+        <translation>&amp;Die besten</translation>
+    </message>
+    <message>
+        <source>The key is opened early with a reason.</source>
+        <translation>Vorzeitig wird der Schlüssel mit einem Grund geöffnet.</translation>
+    </message>
+    <message>
+        <source>Type why, then Enter; it is kept with the sitting.</source>
+        <translation>Schreiben Sie warum, dann Eingabe; es bleibt bei der Verkostung.</translation>
+    </message>
+    <message>
+        <source>%1 %2/%3</source>
+        <translation>%1 %2/%3</translation>
+    </message>
+    <message>
+        <source>the sheet of %1</source>
+        <translation>der Bogen von %1</translation>
+    </message>
+    <message>
+        <source>Planned sitting</source>
+        <translation>Geplante Verkostung</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Sheets and key to print …</source>
+        <translation>Bögen und Schlüssel drucken …</translation>
+    </message>
+    <message>
+        <source>Type the sheets</source>
+        <translation>Bögen eintragen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 %n</source>
+        <comment>so many lines of this person are empty</comment>
+        <translation>
+            <numerusform>%1 %n</numerusform>
+            <numerusform>%1 %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s) under codes, %1</source>
+        <translation>
+            <numerusform>%n Probe unter Nummer, %1</numerusform>
+            <numerusform>%n Proben unter Nummern, %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1. Every sheet is in: the key may be opened.</source>
+        <translation>%1. Alle Bögen sind eingetragen: Der Schlüssel darf geöffnet werden.</translation>
+    </message>
+    <message>
+        <source>%1. The key is sealed. Lines still empty: %2.</source>
+        <translation>%1. Der Schlüssel ist versiegelt. Noch leere Zeilen: %2.</translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation>jemand</translation>
+    </message>
+    <message>
+        <source>%1 is none of the codes here, or it is too many.</source>
+        <translation>%1 ist keine der Nummern hier oder eine zu viel.</translation>
+    </message>
+    <message>
+        <source>Type up to three different codes of this sheet, best first.</source>
+        <translation>Schreiben Sie bis zu drei verschiedene Nummern dieses Bogens, die beste zuerst.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) are still empty and would be left out.</source>
+        <translation>
+            <numerusform>%n Zeile ist noch leer und fiele weg.</numerusform>
+            <numerusform>%n Zeilen sind noch leer und fielen weg.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::PreviewPane</name>
     <message>
         <source>%1 (%2)</source>
@@ -6184,6 +7516,10 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Of both, two copies (1 in 4)</source>
         <translation>Beider, zwei Kopien (1 von 4)</translation>
+    </message>
+    <message>
+        <source>%1 genes at once: no more than %2 can be reckoned with, and already 8 genes of which both copies are needed meet in 1 of 65,536 seedlings. Lower the numbers above.</source>
+        <translation>%1 Gene auf einmal: mit mehr als %2 lässt sich nicht rechnen, und schon 8 Gene, von denen beide Kopien nötig sind, treffen in 1 von 65.536 Sämlingen zusammen. Bitte oben kleinere Zahlen wählen.</translation>
     </message>
 </context>
 <context>
@@ -6377,6 +7713,25 @@ nach Tagen vom Baum</translation>
         <source>all species</source>
         <translation>alle Obstarten</translation>
     </message>
+    <message>
+        <source>%1 (usually first ripe about %2)</source>
+        <translation>%1 (gewöhnlich reif um den %2)</translation>
+    </message>
+    <message>
+        <source>%1 (never seen ripe)</source>
+        <translation>%1 (nie reif gesehen)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n weiterer</numerusform>
+            <numerusform>%n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing walked or tasted in %1 of: %2. W at the tree marks what you see, B is a bite.</source>
+        <translation>In %1 nicht begangen und nicht gekostet: %2. W am Baum hält fest, was zu sehen ist, B ist eine Bissprobe.</translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::SheetModel</name>
@@ -6509,6 +7864,25 @@ nach Tagen vom Baum</translation>
         <source>not known</source>
         <translation>unbekannt</translation>
     </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>lots, tasters, how tasted</comment>
+        <translation type="unfinished">%1  %2: %3 {1,?} {2,?}</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n Probe</numerusform>
+            <numerusform>%n Proben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n Verkoster</numerusform>
+            <numerusform>%n Verkoster</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::SittingPage</name>
@@ -6563,10 +7937,6 @@ nach Tagen vom Baum</translation>
         <translation>%1, %2, %3, %4</translation>
     </message>
     <message>
-        <source>Likings as eaten, 1 to 9, not corrected for condition. F2 or double click puts a score right: 7.5 + crisp.</source>
-        <translation>Gefallen wie gegessen, 1 bis 9, nicht um den Zustand bereinigt. F2 oder Doppelklick berichtigt eine Wertung: 7.5 + knackig.</translation>
-    </message>
-    <message>
         <source>No lot was tasted by two people, so nothing is known of how far tasters are apart.</source>
         <translation>Keine Probe kosteten zwei; darum ist nicht bekannt, wie weit die Verkoster auseinander liegen.</translation>
     </message>
@@ -6610,6 +7980,174 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Type why it no longer counts, then Enter.</source>
         <translation>Eingeben, warum sie nicht mehr zählt, dann die Eingabetaste.</translation>
+    </message>
+    <message>
+        <source>Likings as eaten, 1 to 9, not corrected for condition. F2 or double click puts a score right (7.5 + crisp), and a condition.</source>
+        <translation>Gefallen wie gegessen, 1 bis 9, nicht um den Zustand berichtigt. F2 oder Doppelklick berichtigt eine Wertung (7,5 + knackig) oder einen Zustand.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SittingPapers</name>
+    <message>
+        <source>Paper size</source>
+        <translation>Papiergröße</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Key, for whoever serves</source>
+        <translation>Schlüssel, für den, der vorlegt</translation>
+    </message>
+    <message>
+        <source>It is not shown here, so that you may taste blind.</source>
+        <translation>Er wird hier nicht gezeigt, damit Sie blind verkosten können.</translation>
+    </message>
+    <message>
+        <source>Tasting sheets %1</source>
+        <translation>Verkostungsbögen %1</translation>
+    </message>
+    <message>
+        <source>benchmark, twice</source>
+        <translation>Vergleichssorte, zweimal</translation>
+    </message>
+    <message>
+        <source>served again</source>
+        <translation>wieder vorgelegt</translation>
+    </message>
+    <message>
+        <source>Tasting key %1</source>
+        <translation>Verkostungsschlüssel %1</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SittingResult</name>
+    <message>
+        <source>%1 points (95 %: %2 to %3)</source>
+        <translation>%1 Punkte (95 %: %2 bis %3)</translation>
+    </message>
+    <message>
+        <source>p &lt; %1</source>
+        <translation>p &lt; %1</translation>
+    </message>
+    <message>
+        <source>p = %1</source>
+        <translation>p = %1</translation>
+    </message>
+    <message>
+        <source>The lots, the best liked first</source>
+        <translation>Die Proben, die beliebteste zuerst</translation>
+    </message>
+    <message>
+        <source>Do the tasters agree?</source>
+        <translation>Sind sich die Verkoster einig?</translation>
+    </message>
+    <message>
+        <source>What is a score worth?</source>
+        <translation>Was ist eine Note wert?</translation>
+    </message>
+    <message>
+        <source>Then: the lots</source>
+        <translation>Dann: die Proben</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>title and day of a sitting</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The key was opened on %1 before every sheet was in: %2</source>
+        <translation>Der Schlüssel wurde am %1 geöffnet, bevor alle Bögen eingetragen waren: %2</translation>
+    </message>
+    <message>
+        <source>They put the lots in much the same order: Kendall&apos;s W %1 of 1, %2 (%3, %4).</source>
+        <translation>Sie reihen die Proben recht gleich: Kendalls W %1 von 1, %2 (%3, %4).</translation>
+    </message>
+    <message>
+        <source>Their orders agree no better than chance may do: Kendall&apos;s W %1 of 1, %2 (%3, %4).</source>
+        <translation>Ihre Reihungen stimmen nicht besser überein, als es der Zufall kann: Kendalls W %1 von 1, %2 (%3, %4).</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation>
+            <numerusform>%n Verkoster</numerusform>
+            <numerusform>%n Verkoster</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n Probe</numerusform>
+            <numerusform>%n Proben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s) are left out, since not all scored them.</source>
+        <translation>
+            <numerusform>%n Probe bleibt weg, weil nicht alle sie benotet haben.</numerusform>
+            <numerusform>%n Proben bleiben weg, weil nicht alle sie benotet haben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Levels against the mean of the same lots: %1.</source>
+        <translation>Höhe gegen das Mittel derselben Proben: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 came twice: a taster&apos;s own scores of it scatter by %2 (standard deviation of one score, %n taster(s)), %3 points apart at most. Its mean is %4 of 9.</source>
+        <translation>
+            <numerusform>%1 kam zweimal: Die eigenen Noten eines Verkosters dafür streuen um %2 (Standardabweichung einer Note, %n Verkoster), höchstens %3 Punkte auseinander. Das Mittel ist %4 von 9.</numerusform>
+            <numerusform>%1 kam zweimal: Die eigenen Noten eines Verkosters dafür streuen um %2 (Standardabweichung einer Note, %n Verkoster), höchstens %3 Punkte auseinander. Das Mittel ist %4 von 9.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was served twice and scored twice by the same taster, so nobody knows.</source>
+        <translation>Nichts wurde zweimal vorgelegt und vom selben Verkoster zweimal benotet; also weiß es niemand.</translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>1 to 9, with its interval</source>
+        <translation>1 bis 9, mit Spanne</translation>
+    </message>
+    <message>
+        <source>mean of 9 (95 %)</source>
+        <translation>Mittel von 9 (95 %)</translation>
+    </message>
+    <message>
+        <source>among the best</source>
+        <translation>unter den besten</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>fruit and its code</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>named %1×, first %2×</source>
+        <translation>%1× genannt, %2× erste</translation>
+    </message>
+    <message>
+        <source>As eaten, each taster drawn to the same level, not corrected for condition.</source>
+        <translation>Wie gegessen, jeder Verkoster auf dieselbe Höhe gebracht, nicht nach Zustand berichtigt.</translation>
+    </message>
+    <message>
+        <source>Two means closer than %1 points cannot be told apart.</source>
+        <translation>Zwei Mittel, die näher als %1 Punkte beisammen liegen, lassen sich nicht unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Scatter of a single score: %1.</source>
+        <translation>Streuung einer einzelnen Note: %1.</translation>
     </message>
 </context>
 <context>
@@ -6988,6 +8526,26 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Looking for these sittings …</source>
         <translation>Diese Sitzungen werden gesucht …</translation>
+    </message>
+    <message>
+        <source>What of the sitting is shown</source>
+        <translation>Was von der Verkostung gezeigt wird</translation>
+    </message>
+    <message>
+        <source>what it says</source>
+        <translation>was sie sagt</translation>
+    </message>
+    <message>
+        <source>scores and conditions</source>
+        <translation>Noten und Zustände</translation>
+    </message>
+    <message>
+        <source>Go on with the plan (Ctrl+L)</source>
+        <translation>Weiter mit dem Plan (Strg+L)</translation>
+    </message>
+    <message>
+        <source>Plan a sitting (Ctrl+L)</source>
+        <translation>Verkostung planen (Strg+L)</translation>
     </message>
 </context>
 <context>
@@ -7434,6 +8992,11 @@ nach Tagen vom Baum</translation>
         <source>with %1</source>
         <translation>mit %1</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>trait, value</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::VoidForm</name>
@@ -7540,6 +9103,60 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Press the letter of a mark: n, p, r, o or g, then Enter.</source>
         <translation>Den Buchstaben eines Zeichens drücken: n, p, r, o oder g, dann die Eingabetaste.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::WaterfallView</name>
+    <message>
+        <source>From the mean as eaten to the merit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Borrow from parents and siblings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off: it borrows nothing from parents and siblings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off: the scores count as they stand in this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n score(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n Note</numerusform>
+            <numerusform>%n Noten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean as eaten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>merit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 as eaten, %3 had it been fair fruit at its best, an average taster and an average year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Better than %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points of liking, 1 to 9; each figure is the mean over its scores. The switches count for this picture only: table and suggestions keep all corrections.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

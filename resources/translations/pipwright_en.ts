@@ -29,6 +29,16 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::BiteForm</name>
+    <message numerus="yes">
+        <source>&quot;%1&quot; %n day(s) before it is usually first ripe (%2): look again at tree, day and fruit. Damage ripens fruit early too.</source>
+        <translation>
+            <numerusform>&quot;%1&quot; %n day before it is usually first ripe (%2): look again at tree, day and fruit. Damage ripens fruit early too.</numerusform>
+            <numerusform>&quot;%1&quot; %n days before it is usually first ripe (%2): look again at tree, day and fruit. Damage ripens fruit early too.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::BookHistory</name>
     <message numerus="yes">
         <source>... and %n more</source>
@@ -315,6 +325,103 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::MeritTableModel</name>
+    <message numerus="yes">
+        <source>%n record(s), %1 crop years</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MeritWords</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s), %1 fair</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n taster</numerusform>
+            <numerusform>%n tasters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n crop year(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n crop year</numerusform>
+            <numerusform>%n crop years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, ruled out at %2 (%n reading(s))</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) on the counter</source>
+        <translation type="unfinished">
+            <numerusform>%n day on the counter</numerusform>
+            <numerusform>%n days on the counter</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the refrigerator</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) in the cellar</source>
+        <translation type="unfinished">
+            <numerusform>%n day in the cellar</numerusform>
+            <numerusform>%n days in the cellar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fair lot(s) beside the benchmark</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fair lot(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>at each of %n sitting(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in each of %n crop year(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::OrchardScene</name>
     <message numerus="yes">
         <source>latest liking %1 as eaten, mean of %n score(s)</source>
@@ -387,12 +494,144 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::PlanPage</name>
+    <message numerus="yes">
+        <source>Add %n tree(s) marked on the map</source>
+        <translation>
+            <numerusform>Add %n tree marked on the map</numerusform>
+            <numerusform>Add %n trees marked on the map</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Serve %1 of %n day(s) ago again</source>
+        <translation>
+            <numerusform>Serve %1 of %n day ago again</numerusform>
+            <numerusform>Serve %1 of %n days ago again</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PlanWords</name>
+    <message numerus="yes">
+        <source>%n times</source>
+        <translation>
+            <numerusform>%n time</numerusform>
+            <numerusform>%n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n lot</numerusform>
+            <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation>
+            <numerusform>%n taster</numerusform>
+            <numerusform>%n tasters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is the benchmark, hidden twice under two codes; it usually ripens %n day(s) after the middle lot.</source>
+        <translation>
+            <numerusform>%1 is the benchmark, hidden twice under two codes; it usually ripens %n day after the middle lot.</numerusform>
+            <numerusform>%1 is the benchmark, hidden twice under two codes; it usually ripens %n days after the middle lot.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is the benchmark, hidden twice under two codes; it usually ripens %n day(s) before the middle lot.</source>
+        <translation>
+            <numerusform>%1 is the benchmark, hidden twice under two codes; it usually ripens %n day before the middle lot.</numerusform>
+            <numerusform>%1 is the benchmark, hidden twice under two codes; it usually ripens %n days before the middle lot.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was served %n day(s) ago and comes again, for each taster&apos;s own noise; it has kept longer since.</source>
+        <translation>
+            <numerusform>%1 was served %n day ago and comes again, for each taster&apos;s own noise; it has kept longer since.</numerusform>
+            <numerusform>%1 was served %n days ago and comes again, for each taster&apos;s own noise; it has kept longer since.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Pause, water and a plain cracker after %n lot(s).</source>
+        <translation>
+            <numerusform>Pause, water and a plain cracker after %n lot.</numerusform>
+            <numerusform>Pause, water and a plain cracker after %n lots.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots are many: six to nine are tasted well in half an hour.</source>
+        <translation>
+            <numerusform>%n lot is many: six to nine are tasted well in half an hour.</numerusform>
+            <numerusform>%n lots are many: six to nine are tasted well in half an hour.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PlannedPage</name>
+    <message numerus="yes">
+        <source>%1 %n</source>
+        <comment>so many lines of this person are empty</comment>
+        <translation>
+            <numerusform>%1 %n</numerusform>
+            <numerusform>%1 %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s) under codes, %1</source>
+        <translation>
+            <numerusform>%n lot under codes, %1</numerusform>
+            <numerusform>%n lots under codes, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) are still empty and would be left out.</source>
+        <translation>
+            <numerusform>%n line is still empty and would be left out.</numerusform>
+            <numerusform>%n lines are still empty and would be left out.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SeasonPlace</name>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::SittingListModel</name>
     <message numerus="yes">
         <source>%n bite(s) in the row</source>
         <translation>
             <numerusform>%n bite in the row</numerusform>
             <numerusform>%n bites in the row</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n lot</numerusform>
+            <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n taster</numerusform>
+            <numerusform>%n tasters</numerusform>
         </translation>
     </message>
 </context>
@@ -431,6 +670,37 @@
         <translation>
             <numerusform>%1 was served %n time: the same taster differed by %2 points on average, %3 at most.</numerusform>
             <numerusform>%1 was served %n times: the same taster differed by %2 points on average, %3 at most.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SittingResult</name>
+    <message numerus="yes">
+        <source>%n taster(s)</source>
+        <translation>
+            <numerusform>%n taster</numerusform>
+            <numerusform>%n tasters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n lot</numerusform>
+            <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s) are left out, since not all scored them.</source>
+        <translation>
+            <numerusform>%n lot is left out, since not all scored it.</numerusform>
+            <numerusform>%n lots are left out, since not all scored them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 came twice: a taster&apos;s own scores of it scatter by %2 (standard deviation of one score, %n taster(s)), %3 points apart at most. Its mean is %4 of 9.</source>
+        <translation>
+            <numerusform>%1 came twice: a taster&apos;s own scores of it scatter by %2 (standard deviation of one score, %n taster), %3 points apart at most. Its mean is %4 of 9.</numerusform>
+            <numerusform>%1 came twice: a taster&apos;s own scores of it scatter by %2 (standard deviation of one score, %n tasters), %3 points apart at most. Its mean is %4 of 9.</numerusform>
         </translation>
     </message>
 </context>
@@ -475,6 +745,16 @@
         <translation>
             <numerusform>%1 · %n graft, %2</numerusform>
             <numerusform>%1 · %n grafts, %2</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::WaterfallView</name>
+    <message numerus="yes">
+        <source>%n score(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n score</numerusform>
+            <numerusform>%n scores</numerusform>
         </translation>
     </message>
 </context>
