@@ -31,7 +31,7 @@ struct SittingAgreement {
 /// Problem: fewer than two tasters or lots in common, everybody tying all.
 Result<SittingAgreement> agreementOf(const Sitting& sitting);
 
-/// How far a taster is from himself when the same fruit comes again under another code.
+/// How far the scores of one taster lie apart when the same fruit comes again under another code.
 struct RepeatError {
     std::string name; ///< of the genotype
     int tasters = 0;  ///< who gave it two likings or more

@@ -220,8 +220,8 @@ std::string deedSentence(const PlanRemark& one) {
                std::to_string(one.other) + " makes them again.";
     case PlanRemarkKind::benchmarkTwice:
         if (one.other == 0) {
-            return one.name + " is the benchmark, hidden twice under two codes: how far a taster "
-                              "differs from himself shows what a score is worth.";
+            return one.name + " is the benchmark, hidden twice under two codes: how far "
+                              "a taster's two scores lie apart shows what a score is worth.";
         }
         return one.name + " is the benchmark, hidden twice under two codes; it usually ripens " +
                (one.number == 0

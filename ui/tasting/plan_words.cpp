@@ -54,8 +54,8 @@ QString deedWords(const PlanRemark& one) {
             .arg(one.other);
     case PlanRemarkKind::benchmarkTwice:
         if (one.other == 0) {
-            return PlanWords::tr("%1 is the benchmark, hidden twice under two codes: how far a "
-                                 "taster differs from himself shows what a score is worth.")
+            return PlanWords::tr("%1 is the benchmark, hidden twice under two codes: how far "
+                                 "a taster's two scores lie apart shows what a score is worth.")
                 .arg(named(one));
         }
         if (one.number == 0) {

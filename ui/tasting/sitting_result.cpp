@@ -144,11 +144,12 @@ QString SittingResult::agreementWords(const Sitting& sitting) const {
 QString SittingResult::repeatWords(const Sitting& sitting) const {
     QStringList sentences;
     for (const RepeatError& error : repeatErrors(*m_book.view(), sitting)) {
-        sentences << tr("%1 came twice: the same taster differs from himself by a standard "
-                        "deviation of %2, %n taster(s), by %3 points at most. Its mean is %4 of 9.",
-                        nullptr, error.tasters)
-                         .arg(QString::fromStdString(error.name), spreadText(error.spread),
-                              numberText(error.largestGap, 1), numberText(error.meanLiking, 1));
+        sentences
+            << tr("%1 came twice: a taster's own scores of it scatter by %2 (standard deviation of "
+                  "one score, %n taster(s)), %3 points apart at most. Its mean is %4 of 9.",
+                  nullptr, error.tasters)
+                   .arg(QString::fromStdString(error.name), spreadText(error.spread),
+                        numberText(error.largestGap, 1), numberText(error.meanLiking, 1));
     }
     if (sentences.isEmpty()) {
         sentences << tr("Nothing was served twice and scored twice by the same taster, so nobody "
