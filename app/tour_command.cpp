@@ -12,6 +12,9 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/shell_settings.h"
 #include "ui/shell/workbench.h"
+#include "ui/tasting/plan_page.h"
+#include "ui/tasting/taster_row.h"
+#include "ui/tasting/tastings_place.h"
 #include "ui/tree/entry_strip.h"
 #include "ui/tree/tree_sheet.h"
 
@@ -20,6 +23,7 @@
 #include <QElapsedTimer>
 #include <QPixmap>
 #include <QProcess>
+#include <QPushButton>
 #include <QTemporaryDir>
 #include <QThreadPool>
 
@@ -29,6 +33,7 @@ namespace {
 
 constexpr int kWaitMilliseconds = 20000;
 constexpr std::size_t kLabels = 21;
+constexpr std::size_t kPlannedTrees = 7;
 
 /// Lets the window work until the evidence has come and all is painted.
 void settle(ui::MainWindow& window) {
@@ -157,7 +162,44 @@ class Tour {
                 return outcome;
             }
         }
+        if (auto outcome = drawPlan(window); !outcome) {
+            return outcome;
+        }
         return drawPapers(window);
+    }
+
+    /// A sitting as it is planned, of the first trees that were tasted; it is not kept.
+    Outcome drawPlan(ui::MainWindow& window) {
+        ui::Workbench& bench = *window.workbench();
+        const auto view = bench.book().view();
+        std::vector<Index> tasted;
+        for (const Index plant : bench.rows()->shownPlants()) {
+            if (tasted.size() < kPlannedTrees && view->factsOfPlant(plant).fairLots > 0) {
+                tasted.push_back(plant);
+            }
+        }
+        const auto before = bench.book().selection();
+        bench.book().setSelection(tasted);
+        bench.goTo(QStringLiteral("tastings"));
+        bench.tastings()->planSitting();
+        ui::PlanPage& plan = *bench.tastings()->planPage();
+        plan.treesButton()->click();
+        if (plan.benchmarkButton()->isVisibleTo(&plan)) {
+            plan.benchmarkButton()->click();
+        }
+        std::vector<PersonId> tasters;
+        for (const Person& person : view->persons()) {
+            if (person.tastes) {
+                tasters.push_back(person.id);
+            }
+        }
+        plan.tasters()->setChosen(tasters);
+        settle(window);
+        const Outcome outcome = keep(window, QStringLiteral("plan"));
+        plan.startAgain();
+        Q_EMIT plan.leftAlone();
+        bench.book().setSelection(before);
+        return outcome;
     }
 
     Outcome drawPapers(ui::MainWindow& window) {
