@@ -20,7 +20,7 @@ void SittingListModel::setLines(std::vector<SittingLine> lines) {
 void SittingListModel::countAnew() {
     m_counts.clear();
     if (!m_lines.empty()) {
-        Q_EMIT dataChanged(index(0, lots), index(rowCount() - 1, tasters));
+        Q_EMIT dataChanged(index(0, what), index(rowCount() - 1, tasters));
     }
 }
 
@@ -89,6 +89,13 @@ QString SittingListModel::words(const SittingLine& line, int column) const {
     }
 }
 
+QString SittingListModel::countWords(const SittingLine& line) const {
+    const Counts counts = countsOf(line);
+    return tr("%1, %2, %3", "lots, tasters, how tasted")
+        .arg(tr("%n lot(s)", nullptr, counts.lots), tr("%n taster(s)", nullptr, counts.tasters),
+             sightWord(line.sight));
+}
+
 QVariant SittingListModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) {
         return {};
@@ -96,6 +103,12 @@ QVariant SittingListModel::data(const QModelIndex& index, int role) const {
     const SittingLine& one = line(index.row());
     if (role == Qt::DisplayRole) {
         return words(one, index.column());
+    }
+    if (index.column() == what && role == kTitleAndCounts) {
+        return words(one, what) + QLatin1Char('\n') + countWords(one);
+    }
+    if (index.column() == what && role == Qt::AccessibleTextRole) {
+        return tr("%1, %2").arg(words(one, what), countWords(one));
     }
     if (role == Qt::TextAlignmentRole) {
         const bool number = index.column() == lots || index.column() == tasters;

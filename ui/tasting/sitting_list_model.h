@@ -15,6 +15,8 @@ class SittingListModel : public QAbstractTableModel {
 
   public:
     enum Column { date, what, lots, tasters, sight, columnTotal };
+    /// Of `what`: its words, and below them how many lots and tasters, and how they tasted.
+    static constexpr int kTitleAndCounts = Qt::UserRole;
 
     explicit SittingListModel(const Store& store, QObject* parent = nullptr);
 
@@ -40,6 +42,7 @@ class SittingListModel : public QAbstractTableModel {
     };
     [[nodiscard]] Counts countsOf(const SittingLine& line) const;
     [[nodiscard]] QString words(const SittingLine& line, int column) const;
+    [[nodiscard]] QString countWords(const SittingLine& line) const;
 
     const Store& m_store;
     std::vector<SittingLine> m_lines;

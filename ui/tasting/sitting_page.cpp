@@ -73,7 +73,8 @@ SittingPage::SittingPage(OpenBook& book, QWidget* parent) : QWidget(parent), m_b
     connect(m_model, &SittingTableModel::emptied, this, &SittingPage::askReason,
             Qt::QueuedConnection);
     connect(m_table, &PlainTable::removalWanted, this, &SittingPage::askReason);
-    connect(m_table, &PlainTable::wanted, this, &SittingPage::selectTree);
+    connect(m_table, &PlainTable::wanted, this, &SittingPage::take);
+    connect(m_table, &PlainTable::changeWanted, this, &SittingPage::askCondition);
     connect(m_void, &QPushButton::clicked, this, [this] { askReason(m_table->currentIndex()); });
     connect(m_reason, &QLineEdit::returnPressed, this, &SittingPage::voidScore);
     connect(
@@ -129,7 +130,7 @@ void SittingPage::say() {
 QString SittingPage::findings() const {
     QStringList all = spreadSentences() + repeatSentences() + voidedSentences();
     all << tr("Likings as eaten, 1 to 9, not corrected for condition. F2 or double click puts a "
-              "score right: 7.5 + crisp.");
+              "score right (7.5 + crisp), and a condition.");
     return all.join(QLatin1Char('\n'));
 }
 
@@ -226,6 +227,20 @@ void SittingPage::voidScore() {
     set.person = m_book.person();
     m_book.apply(set);
     m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void SittingPage::take(const QModelIndex& index) {
+    index.column() == SittingTableModel::condition ? askCondition(index) : selectTree(index);
+}
+
+void SittingPage::askCondition(const QModelIndex& index) {
+    if (index.column() != SittingTableModel::condition &&
+        index.column() != SittingTableModel::fair) {
+        return;
+    }
+    const Lot lot = m_model->lot(index.row()).lot; // the sheet beside may read the table anew
+    selectTree(index);
+    Q_EMIT conditionWanted(lot, m_line.date);
 }
 
 void SittingPage::selectTree(const QModelIndex& index) {

@@ -36,7 +36,13 @@ class SittingPage : public QWidget {
     /// Every sentence below the table.
     [[nodiscard]] QString findings() const;
 
+  Q_SIGNALS:
+    /// The condition of this lot, tasted on that day, is to be put right.
+    void conditionWanted(const pipwright::Lot& lot, const pipwright::Date& tasted);
+
   private:
+    void take(const QModelIndex& index);
+    void askCondition(const QModelIndex& index);
     void say();
     [[nodiscard]] QStringList spreadSentences() const;
     [[nodiscard]] QStringList repeatSentences() const;

@@ -41,7 +41,9 @@ void PaddedCells::paint(QPainter* painter, const QStyleOptionViewItem& option,
 }
 
 QSize PaddedCells::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    return QStyledItemDelegate::sizeHint(option, index) + QSize(2 * kPadding, 0);
+    QStyleOptionViewItem inside = option;
+    inside.rect.adjust(kPadding, 0, -kPadding, 0); // where words wrap, they do it between these
+    return QStyledItemDelegate::sizeHint(inside, index) + QSize(2 * kPadding, 0);
 }
 
 PlainTable::PlainTable(const QString& name, QWidget* parent) : QTableView(parent) {
@@ -133,6 +135,9 @@ void PlainTable::keyPressEvent(QKeyEvent* event) {
         } else {
             Q_EMIT wanted(at);
         }
+    } else if (event->key() == Qt::Key_F2 && at.isValid() &&
+               !at.flags().testFlag(Qt::ItemIsEditable)) {
+        Q_EMIT changeWanted(at);
     } else if (event->key() == Qt::Key_Delete && at.isValid()) {
         Q_EMIT removalWanted(at);
     } else {

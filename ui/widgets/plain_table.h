@@ -37,6 +37,8 @@ class PlainTable : public QTableView {
   Q_SIGNALS:
     /// Enter or double click on a cell that cannot be edited.
     void wanted(const QModelIndex& index);
+    /// F2 on a cell that cannot be edited in place.
+    void changeWanted(const QModelIndex& index);
     /// Delete on a cell.
     void removalWanted(const QModelIndex& index);
 
