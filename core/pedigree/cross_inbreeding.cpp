@@ -65,7 +65,8 @@ class CrossColumns {
         noteWhatIsNeeded();
         const auto parents = static_cast<std::int32_t>(m_stock.members.size());
         for (std::int32_t keeper = 0; keeper < parents; ++keeper) {
-            if (!keepsCrosses(keeper)) {
+            settleSelfing(keeper);
+            if (!keepsOtherCrosses(keeper)) {
                 continue;
             }
             // Together with the others only if it waits for none of them.
@@ -96,17 +97,38 @@ class CrossColumns {
     [[nodiscard]] std::int32_t endOfCrosses(std::int32_t keeper) const {
         return m_stock.crossStarts[static_cast<std::size_t>(keeper) + 1];
     }
-    [[nodiscard]] bool keepsCrosses(std::int32_t parent) const {
-        return firstCross(parent) < endOfCrosses(parent);
+    [[nodiscard]] bool isSelfing(std::int32_t keeper, std::int32_t cross) const {
+        return m_stock.mates[static_cast<std::size_t>(cross)] == keeper;
+    }
+    /// A parent keeps one cross with each mate, so at most one selfing.
+    [[nodiscard]] bool keepsOtherCrosses(std::int32_t parent) const {
+        const std::int32_t count = endOfCrosses(parent) - firstCross(parent);
+        return count > 1 || (count == 1 && !isSelfing(parent, firstCross(parent)));
+    }
+
+    /// The seedlings of a selfing have (1 + F) / 2, F that of their parent: no walk is needed, or
+    /// a line selfed for thousands of generations would be climbed from each of them.
+    void settleSelfing(std::int32_t keeper) {
+        for (std::int32_t cross = firstCross(keeper); cross < endOfCrosses(keeper); ++cross) {
+            if (!isSelfing(keeper, cross)) {
+                continue;
+            }
+            const std::int32_t own = m_stock.ownCross[static_cast<std::size_t>(keeper)];
+            const bool waits = !m_batch.empty() && own >= 0 &&
+                               m_keeperOf[static_cast<std::size_t>(own)] >= m_batch.front();
+            if (waits) {
+                walkBatch();
+            }
+            m_result[static_cast<std::size_t>(cross)] = (1 + inbreedingOf(keeper)) / 2;
+        }
     }
 
     /// A parent's column needs F of its ancestors: the last keeper of any of their crosses.
     void noteWhatIsNeeded() {
-        std::vector<std::int32_t> keeperOf;
-        keeperOf.reserve(m_stock.mates.size());
+        m_keeperOf.reserve(m_stock.mates.size());
         for (std::int32_t keeper = 0;
              keeper + 1 < static_cast<std::int32_t>(m_stock.crossStarts.size()); ++keeper) {
-            keeperOf.resize(static_cast<std::size_t>(endOfCrosses(keeper)), keeper);
+            m_keeperOf.resize(static_cast<std::size_t>(endOfCrosses(keeper)), keeper);
         }
         m_needed.assign(m_stock.members.size(), -1);
         for (std::size_t parent = 0; parent < m_needed.size(); ++parent) {
@@ -118,7 +140,7 @@ class CrossColumns {
                 const std::int32_t cross = m_stock.ownCross[at];
                 m_needed[parent] =
                     std::max({m_needed[parent], m_needed[at],
-                              cross < 0 ? -1 : keeperOf[static_cast<std::size_t>(cross)]});
+                              cross < 0 ? -1 : m_keeperOf[static_cast<std::size_t>(cross)]});
             }
         }
     }
@@ -132,6 +154,9 @@ class CrossColumns {
         for (std::size_t lane = 0; lane < m_batch.size(); ++lane) {
             for (std::int32_t cross = firstCross(m_batch[lane]);
                  cross < endOfCrosses(m_batch[lane]); ++cross) {
+                if (isSelfing(m_batch[lane], cross)) {
+                    continue;
+                }
                 const auto at = static_cast<std::size_t>(cross);
                 m_result[at] = valueOf(parentAt(m_stock.mates[at]))[lane] / 2;
             }
@@ -192,7 +217,9 @@ class CrossColumns {
         m_oldest = std::max(m_oldest, m_founders);
         for (const std::int32_t keeper : m_batch) {
             for (std::int32_t cross = firstCross(keeper); cross < endOfCrosses(keeper); ++cross) {
-                take(m_stock.mates[static_cast<std::size_t>(cross)]);
+                if (!isSelfing(keeper, cross)) {
+                    take(m_stock.mates[static_cast<std::size_t>(cross)]);
+                }
             }
         }
         for (int number = m_queue.takeHighest(); number >= 0; number = m_queue.takeHighest()) {
@@ -263,6 +290,7 @@ class CrossColumns {
     const Pedigree& m_pedigree;
     const BreedingStock& m_stock;
     std::vector<double> m_result;
+    std::vector<std::int32_t> m_keeperOf; ///< of each cross
     std::vector<std::int32_t> m_needed;
     std::vector<Parent> m_parents;  ///< by number + 1
     std::vector<double> m_variance; ///< D, once it was asked for

@@ -44,13 +44,37 @@ TEST(Inbreeding, CoancestryIsTheInbreedingOfTheSeedlings) {
 
 TEST(Inbreeding, OfManySelfingsNearsOne) {
     std::vector<Parents> parents{{}};
-    for (int i = 1; i < 3000; ++i) {
+    // So many that climbing the line from each of them would take long.
+    for (int i = 1; i < 50000; ++i) {
         parents.push_back({i - 1, i - 1});
     }
     const auto pedigree = Pedigree::of(parents, letterOf).value();
     const auto result = inbreeding(pedigree);
     EXPECT_NEAR(result[10], 1 - std::pow(0.5, 10), kHardlyRounded);
     EXPECT_EQ(result.back(), 1.0);
+}
+
+TEST(Inbreeding, SelfingsAmongCrossesAgreeWithTheTable) {
+    const std::uint64_t seed = 2002;
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    std::mt19937_64 random{seed};
+    for (int round = 0; round < 200; ++round) {
+        std::vector<Parents> parents{{}, {}, {}};
+        while (parents.size() < 40) {
+            // Half selfings, of the young rather than of the old, the rest crosses with any.
+            const auto count = static_cast<int>(parents.size());
+            const int one = count - 1 - static_cast<int>(random() % 3);
+            const int other = random() % 2 == 0 ? one : static_cast<int>(random() % parents.size());
+            parents.push_back({one, other});
+        }
+        const auto pedigree = Pedigree::of(parents, letterOf).value();
+        const RelationshipMatrix table{pedigree};
+        const auto traced = inbreeding(pedigree);
+        for (int one = 0; one < pedigree.size(); ++one) {
+            EXPECT_NEAR(traced[static_cast<std::size_t>(one)], table.at(one, one) - 1,
+                        kHardlyRounded);
+        }
+    }
 }
 
 TEST(Inbreeding, SharesTooSmallForANumberAreLeftOut) {
