@@ -214,6 +214,17 @@ double MixedFit::akaikeCriterion() const {
     return criterion() + 2.0 * (estimatedVarianceCount() + (full ? fixedRank() : 0));
 }
 
+std::optional<double> MixedFit::correctedAkaikeCriterion() const {
+    const bool full = likelihood() == LikelihoodKind::full;
+    const auto records = static_cast<double>(full ? recordsUsed() : residualDegreesOfFreedom());
+    const double estimated = estimatedVarianceCount() + (full ? fixedRank() : 0);
+    const double left = records - estimated - 1;
+    if (!(left > 0)) {
+        return std::nullopt;
+    }
+    return akaikeCriterion() + 2 * estimated * (estimated + 1) / left;
+}
+
 double MixedFit::bayesCriterion() const {
     const bool full = likelihood() == LikelihoodKind::full;
     const auto records = static_cast<double>(full ? recordsUsed() : residualDegreesOfFreedom());

@@ -122,6 +122,9 @@ class MixedFit {
     [[nodiscard]] std::int32_t estimatedVarianceCount() const;
     /// Criterion + 2 q, q the variances (and with ML the fixed effects) estimated.
     [[nodiscard]] double akaikeCriterion() const;
+    /// The same + 2 q (q + 1) / (n - q - 1), for few records: with n - p in place of n for REML
+    /// (Hurvich & Tsai 1989, Biometrika 76:297-307). Nothing when q is n - 1 or more.
+    [[nodiscard]] std::optional<double> correctedAkaikeCriterion() const;
     /// Criterion + q ln n, with n - p in place of n for REML.
     [[nodiscard]] double bayesCriterion() const;
 

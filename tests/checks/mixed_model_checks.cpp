@@ -141,6 +141,9 @@ TEST(MixedModelCheck, FullLikelihood) {
     expectVariances(*penicillin, {.7149923486, 3.135188842, .3024254162});
     EXPECT_NEAR(penicillin->criterion(), 332.1883487, 1e-4);
     EXPECT_NEAR(penicillin->akaikeCriterion(), 340.1883487, 1e-4);
+    // 144 records, 4 numbers: 340.1883487 + 2 * 4 * 5 / 139 (Hurvich & Tsai 1989).
+    ASSERT_TRUE(penicillin->correctedAkaikeCriterion().has_value());
+    EXPECT_NEAR(*penicillin->correctedAkaikeCriterion(), 340.4761185, 1e-4);
     EXPECT_NEAR(penicillin->bayesCriterion(), 352.0676019, 1e-4);
     const auto sleep = fitMixedModel(references[5].model, full);
     ASSERT_TRUE(sleep.ok());
