@@ -15,7 +15,7 @@ constexpr Micrometres kSheetHairline = 0.1_mm;
 constexpr Micrometres kNumberWidth = 10_mm;
 constexpr Micrometres kCodeWidth = 26_mm;
 constexpr Micrometres kLikingWidth = 24_mm;
-constexpr Micrometres kMostRowHeight = 14_mm;
+constexpr Micrometres kMostRowHeight = 16_mm;
 constexpr Micrometres kPauseHeight = 7.5_mm;
 constexpr Micrometres kHeadRowHeight = 6_mm;
 constexpr Micrometres kBestHeight = 21_mm;
@@ -80,22 +80,29 @@ class SheetPages {
 
     void layScale() {
         const Micrometres step = width() / 9;
-        const Micrometres top = m_y;
+        const Micrometres numbers = 6_mm;
+        std::vector<std::vector<std::string>> words;
+        std::size_t most = 0;
+        for (const std::string& one : m_sheets.sittingWords.scale) {
+            words.push_back(
+                flowText(one, kSmallPoints, false, step - 1_mm, LongWords::breakUp, m_measure));
+            most = std::max(most, words.back().size());
+        }
+        const Micrometres height =
+            numbers + lineHeight(kSmallPoints) * static_cast<int>(most) + 1.5_mm;
         for (int number = 1; number <= 9; ++number) {
-            const PaperBox box{kSheetMargin + step * (number - 1), top, step, 6_mm};
+            const PaperBox box{kSheetMargin + step * (number - 1), m_y, step, numbers};
             if (number % 2 == 1) {
-                add(FillMark{{box.x, top, step, 15_mm}, 6});
+                add(FillMark{{box.x, m_y, step, height}, 6});
             }
             add(TextMark{box, std::to_string(number), 12.0, true, Align::centre});
-            const auto lines =
-                flowText(m_sheets.sittingWords.scale.at(static_cast<std::size_t>(number) - 1),
-                         kSmallPoints, false, step - 1_mm, LongWords::breakUp, m_measure);
-            for (Mark& mark : linesInBox(lines, {box.x + 0.5_mm, top + 6_mm, step - 1_mm, {}},
+            for (Mark& mark : linesInBox(words.at(static_cast<std::size_t>(number) - 1),
+                                         {box.x + 0.5_mm, m_y + numbers, step - 1_mm, {}},
                                          kSmallPoints, false, Align::centre)) {
                 add(std::move(mark));
             }
         }
-        m_y = top + 15_mm + 3_mm;
+        m_y += height + 3_mm;
     }
 
     /// At the foot of the page; gives where it begins.
