@@ -284,6 +284,17 @@ TEST(IntraclassCheck, ShroutAndFleiss) {
     EXPECT_NEAR(found->oneWayMean.value, .442797, kPrinted);
     EXPECT_NEAR(found->twoWayMean.value, .620051, kPrinted);
     EXPECT_NEAR(found->consistencyMean.value, .909316, kPrinted);
+    // Their 95 % intervals: R 4.2.2, package psych 2.2.9, ICC(scores, lmer = FALSE).
+    const auto expectBounds = [](const CorrelationInterval& interval, double low, double high) {
+        EXPECT_NEAR(interval.low, low, 1e-7);
+        EXPECT_NEAR(interval.high, high, 1e-7);
+    };
+    expectBounds(found->oneWaySingle, -.132932325, .72256006);
+    expectBounds(found->twoWaySingle, .018786513, .76108437);
+    expectBounds(found->consistencySingle, .342464765, .94585826);
+    expectBounds(found->oneWayMean, -.884442155, .91241542);
+    expectBounds(found->twoWayMean, .071136815, .92723204);
+    expectBounds(found->consistencyMean, .675674714, .98589168);
 }
 
 } // namespace
