@@ -443,23 +443,23 @@ Etikettenbogen:
     </message>
     <message>
         <source>Tasting sheets %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkostungsbögen %1</translation>
     </message>
     <message>
         <source>Tasting key %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkostungsschlüssel %1</translation>
     </message>
     <message>
         <source>--date: write the day of the sitting as 2026-08-22.</source>
-        <translation type="unfinished"></translation>
+        <translation>--date: Den Tag der Verkostung als 2026-08-22 schreiben.</translation>
     </message>
     <message>
         <source>--draw: write a whole number above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>--draw: Eine ganze Zahl über 0 schreiben.</translation>
     </message>
     <message>
         <source>--paper: there is a4 and letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>--paper: Es gibt a4 und letter.</translation>
     </message>
     <message>
         <source>Plans a tasting: draws codes and an order for each taster, balanced for place and carry-over, hides the benchmark of that season twice, and lays out sheets and key as PDF.
@@ -467,23 +467,27 @@ Etikettenbogen:
 A lot is a code, a name or row/place, bought fruit with its source (&quot;Ash Tarn @ farm shop&quot;), and behind = its condition: origin, ripeness, soundness, where it was kept.
   AT17-014=t4sf5   picked ripe, prime, sound, five days in the fridge
 The letters are those of the tasting sheet; ? is unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant eine Verkostung: lost Nummern und für jeden Verkoster eine Reihenfolge aus, ausgewogen nach Stelle und Nachwirkung, versteckt die Vergleichssorte der Zeit zweimal und setzt Bögen und Schlüssel als PDF.
+
+Eine Probe ist ein Code, ein Name oder Reihe/Platz, gekaufte Frucht mit ihrer Quelle (&quot;Ash Tarn @ farm shop&quot;), und hinter = ihr Zustand: Herkunft, Reife, Unversehrtheit, Lager.
+  AT17-014=t4sf5   reif gepflückt, genussreif, heil, fünf Tage im Kühlschrank
+Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
     </message>
     <message>
         <source>fruit, each with its condition</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte, jede mit ihrem Zustand</translation>
     </message>
     <message>
         <source>The tasters know what they eat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verkoster wissen, was sie essen.</translation>
     </message>
     <message>
         <source>Serve a lot of the last sitting again, if one is fit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Probe der letzten Verkostung wieder vorlegen, wenn eine taugt.</translation>
     </message>
     <message>
         <source>Put the plan into the book, its key sealed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Plan ins Buch legen, der Schlüssel versiegelt.</translation>
     </message>
 </context>
 <context>
@@ -4750,6 +4754,80 @@ nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>
+    <name>pipwright::ui::LadderPanel</name>
+    <message>
+        <source>Slot of the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Elect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Benchmark for the rung: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Elect to the rung: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>No slots yet: mark benchmarks ripe on your walks, and the season is cut by their days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut the season of %1 into these %n slot(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No benchmark ripens in this slot or near it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No benchmark ripens in this slot: those of the slots beside it stand in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripe in it: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For %1 nobody has been elected yet; cut the season first, everybody who stands here keeps the rung.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, never tasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation type="unfinished"> (%1)</translation>
+    </message>
+    <message>
+        <source>Another of the slot has the higher merit now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::LifeDrawing</name>
     <message>
         <source>Life by crop year</source>
@@ -4890,6 +4968,83 @@ nach Tagen vom Baum</translation>
     <message>
         <source>%1: noted: %2</source>
         <translation>%1: notiert: %2</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::LookBackPanel</name>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation type="unfinished">
+            <numerusform>%n weiterer</numerusform>
+            <numerusform>%n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Set the book back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to &amp;today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each threshold would have culled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day the book is set back to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the book stood on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Would you have culled then what is among your best now? Set the book back to a day: tastings, walk marks, faults, decisions and elections count up to it; pedigree and identity stay as they are known today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to compare with today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Judged then: %n seedling(s). Best tenth now: %1. A seedling that was truly culled could not prove the rule wrong, so look at those tasted since.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would have culled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tasted since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>among the best now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, tasted since %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cull from P(below the floor) %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what you had culled</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5338,6 +5493,76 @@ nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>
+    <name>pipwright::ui::MeritFilterBar</name>
+    <message>
+        <source>Show all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ranked by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Species</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation type="unfinished">Stufe</translation>
+    </message>
+    <message>
+        <source>Suggestion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family</source>
+        <translation type="unfinished">Familie</translation>
+    </message>
+    <message>
+        <source>liking</source>
+        <translation type="unfinished">Gefallen</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation type="unfinished">unbekannt</translation>
+    </message>
+    <message>
+        <source>all slots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all species</source>
+        <translation type="unfinished">alle Obstarten</translation>
+    </message>
+    <message>
+        <source>all stages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all suggestions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all families</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Never had a fair test: %n</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>never had a fair test</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::MeritLegend</name>
     <message>
         <source>Dot: merit; thick bar: 80 %; thin bar: 95 %; open and pale: no fair lot yet. Lines: floor dotted, best solid, famous name dashed.</source>
@@ -5361,6 +5586,112 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>famous name of its slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MeritPaper</name>
+    <message>
+        <source>Merit against the benchmarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as the book stood on %2. %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>book not named</source>
+        <translation type="unfinished">Buch ohne Titel</translation>
+    </message>
+    <message>
+        <source>Merit: liking in points, 1 to 9, as a fair, prime, fresh lot would show it to an average taster in an average year; ± one standard error. P: chance to be better than that benchmark of its slot. Reliability: 0 nothing known, 1 all known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::MeritPlace</name>
+    <message>
+        <source>No verdict yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste fruit and score it (B on a tree), mark benchmarks ripe (W): then every seedling stands here against the best of its days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print or save PDF</source>
+        <translation type="unfinished">&amp;Drucken oder als PDF sichern</translation>
+    </message>
+    <message>
+        <source>Seedlings by merit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation type="unfinished">Strg+P</translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would settle it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ladder of the slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thresholds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Back to the table</source>
+        <translation type="unfinished">&amp;Zurück zur Tabelle</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished">Esc</translation>
+    </message>
+    <message>
+        <source>No seedling has fruited yet. Mark the first fruit on a walk (W) or bite into it (B).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is set back: this is how it stood on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be lost: only this place looks back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The evaluation is being made…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stale: from before the last edit; being worked out anew…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stale: from before the last edit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up to date, worked out in %1 s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a seedling in the table above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merit %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5603,8 +5934,8 @@ nach Tagen vom Baum</translation>
     <message numerus="yes">
         <source>%n day(s)</source>
         <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
         </translation>
     </message>
     <message>
@@ -7624,6 +7955,45 @@ nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>
+    <name>pipwright::ui::ScoreTable</name>
+    <message>
+        <source>fair, prime, fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its scores, raw and corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">Tag</translation>
+    </message>
+    <message>
+        <source>taster</source>
+        <translation type="unfinished">Verkoster</translation>
+    </message>
+    <message>
+        <source>fruit and moment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as eaten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation type="unfinished">Frucht</translation>
+    </message>
+    <message>
+        <source>day and year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::SeasonPlace</name>
     <message>
         <source>Crop year</source>
@@ -7731,6 +8101,64 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Nothing walked or tasted in %1 of: %2. W at the tree marks what you see, B is a bite.</source>
         <translation>In %1 nicht begangen und nicht gekostet: %2. W am Baum hält fest, was zu sehen ist, B ist eine Bissprobe.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::SettleView</name>
+    <message>
+        <source>Tastings that could be held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to settle: there is no rung of a ladder that its verdict hangs on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tasting</source>
+        <translation type="unfinished">Verkostung</translation>
+    </message>
+    <message>
+        <source>scores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chance moves by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changes the verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>error after, points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reliability after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on average</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Better than %1 today: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The one sitting that tells most: %1. It moves that chance by %2 on average.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n crop year(s): %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Chance to stand above %1 for certain enough to be named, tasted beside it by three tasters once a crop year: %2.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7867,18 +8295,18 @@ nach Tagen vom Baum</translation>
     <message>
         <source>%1, %2, %3</source>
         <comment>lots, tasters, how tasted</comment>
-        <translation type="unfinished">%1  %2: %3 {1,?} {2,?}</translation>
+        <translation>%1, %2, %3</translation>
     </message>
     <message numerus="yes">
         <source>%n lot(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Probe</numerusform>
             <numerusform>%n Proben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taster(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Verkoster</numerusform>
             <numerusform>%n Verkoster</numerusform>
         </translation>
@@ -8546,6 +8974,61 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Plan a sitting (Ctrl+L)</source>
         <translation>Verkostung planen (Strg+L)</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::ThresholdPanel</name>
+    <message>
+        <source>Back to the proposals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watched from P(above the floor)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culled from P(below the floor)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backed up from P(above the best)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Talked of as a name from P(above the best)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearly better means by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crop years tasted before a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fair lots before it is judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faults are judged for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They only suggest: no stage changes by itself. They are yours on this computer, for all books.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These contradict each other: one and the same seedling would be watched and culled. Nothing has changed yet.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -295,12 +295,39 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::LadderPanel</name>
+    <message numerus="yes">
+        <source>Cut the season of %1 into these %n slot(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::LifeWords</name>
     <message numerus="yes">
         <source>%1: %n graft(s), %2</source>
         <translation>
             <numerusform>%1: %n graft, %2</numerusform>
             <numerusform>%1: %n grafts, %2</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::LookBackPanel</name>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation type="unfinished">
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Judged then: %n seedling(s). Best tenth now: %1. A seedling that was truly culled could not prove the rule wrong, so look at those tasted since.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
 </context>
@@ -325,6 +352,16 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::MeritFilterBar</name>
+    <message numerus="yes">
+        <source>Never had a fair test: %n</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::MeritTableModel</name>
     <message numerus="yes">
         <source>%n record(s), %1 crop years</source>
@@ -339,8 +376,8 @@
     <message numerus="yes">
         <source>%n day(s)</source>
         <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -612,6 +649,16 @@
     </message>
 </context>
 <context>
+    <name>pipwright::ui::SettleView</name>
+    <message numerus="yes">
+        <source>%n crop year(s): %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::SittingListModel</name>
     <message numerus="yes">
         <source>%n bite(s) in the row</source>
@@ -622,14 +669,14 @@
     </message>
     <message numerus="yes">
         <source>%n lot(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n lot</numerusform>
             <numerusform>%n lots</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taster(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n taster</numerusform>
             <numerusform>%n tasters</numerusform>
         </translation>
