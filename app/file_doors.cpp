@@ -9,6 +9,7 @@
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QStandardPaths>
 
@@ -61,9 +62,18 @@ FileDoors::FileDoors(QString sampleArchive, QString dataFolder)
     : m_sampleArchive(std::move(sampleArchive)), m_dataFolder(std::move(dataFolder)) {}
 
 Result<std::unique_ptr<ui::OpenBook>> FileDoors::open(const QString& path) {
-    auto book = opened(openBook(pathOf(path)), path);
-    // The sample's story stands on one day; its book opens on it, and says so on the bottom line.
-    if (book && QFileInfo(path) == QFileInfo(m_dataFolder + QStringLiteral("/sample.orchard"))) {
+    return onItsDay(opened(openBook(pathOf(path)), path));
+}
+
+Result<std::unique_ptr<ui::OpenBook>> FileDoors::openToRead(const QString& path) {
+    return onItsDay(opened(openBook(pathOf(path), OpenMode::read), path));
+}
+
+Result<std::unique_ptr<ui::OpenBook>>
+FileDoors::onItsDay(Result<std::unique_ptr<ui::OpenBook>> book) const {
+    QFile facts(m_sampleArchive + QStringLiteral("/book_facts.csv"));
+    if (book && facts.open(QIODevice::ReadOnly) &&
+        facts.readAll().contains((*book)->view()->facts().id.uuid.text().c_str())) {
         (*book)->setToday(kSampleToday);
     }
     return book;

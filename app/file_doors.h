@@ -11,6 +11,7 @@ class FileDoors final : public ui::BookDoors {
     FileDoors(QString sampleArchive, QString dataFolder);
 
     Result<std::unique_ptr<ui::OpenBook>> open(const QString& path) override;
+    Result<std::unique_ptr<ui::OpenBook>> openToRead(const QString& path) override;
     Result<std::unique_ptr<ui::OpenBook>> create(const QString& path, const QString& title,
                                                  const QString& owner) override;
     Result<QString> sampleBook(const ShareDone& progress) override;
@@ -25,6 +26,11 @@ class FileDoors final : public ui::BookDoors {
     QString durabilityWords(const ui::OpenBook& book) override;
 
   private:
+    /// The sample's story stands on one day: its book opens on it, wherever it was rebuilt to, and
+    /// the bottom line says so.
+    [[nodiscard]] Result<std::unique_ptr<ui::OpenBook>>
+    onItsDay(Result<std::unique_ptr<ui::OpenBook>> book) const;
+
     QString m_sampleArchive;
     QString m_dataFolder;
 };

@@ -18,6 +18,9 @@ class TestDoors final : public ui::BookDoors {
     Result<std::unique_ptr<ui::OpenBook>> open(const QString& path) override {
         return opened(openBook(path.toStdString()), path);
     }
+    Result<std::unique_ptr<ui::OpenBook>> openToRead(const QString& path) override {
+        return opened(openBook(path.toStdString(), OpenMode::read), path);
+    }
     Result<std::unique_ptr<ui::OpenBook>> create(const QString& path, const QString& title,
                                                  const QString& owner) override {
         auto book = createBook(path.toStdString());

@@ -88,7 +88,8 @@ void RowMap::setScene(ScenePointer scene) {
     const MapSelection kept = selectionOf(selected, this->scene());
     m_painter.setSelection(kept);
     viewport()->update();
-    if (currentTree() != current && currentTree()) {
+    // Where the cursor of a fresh map stands nobody has chosen: a bite must not go there unasked.
+    if (oldCursor && currentTree() != current && currentTree()) {
         Q_EMIT currentTreeChanged(*currentTree());
     }
     if (kept.count() != selected.size()) {

@@ -66,12 +66,13 @@ void RowsPlace::build() {
     auto* bar = new QHBoxLayout;
     bar->setContentsMargins(lightTheme().space, lightTheme().gap, lightTheme().space,
                             lightTheme().gap);
-    bar->addWidget(colourLabel);
-    bar->addWidget(m_chooser);
+    bar->addWidget(colourLabel, 0, Qt::AlignTop);
+    bar->addWidget(m_chooser, 0, Qt::AlignTop);
     bar->addSpacing(lightTheme().space);
     bar->addWidget(m_filterBar, 1);
-    bar->addWidget(m_tapeButton);
-    bar->addWidget(m_listButton);
+    bar->addSpacing(lightTheme().space);
+    bar->addWidget(m_tapeButton, 0, Qt::AlignTop);
+    bar->addWidget(m_listButton, 0, Qt::AlignTop);
 
     auto* legendArea = new QScrollArea;
     legendArea->setWidget(m_legend);
@@ -133,7 +134,10 @@ void RowsPlace::connectParts() {
                              "press / or Ctrl+K first.")
                               .arg(letter));
     });
-    connect(m_map, &RowMap::treeActivated, this, &RowsPlace::treeActivated);
+    connect(m_map, &RowMap::treeActivated, this, [this] {
+        chooseAtCursor();
+        Q_EMIT treeActivated();
+    });
     connect(m_list, &TreeListView::treeActivated, this, &RowsPlace::treeActivated);
     connect(m_map, &RowMap::contextMenuRequested, this, &RowsPlace::contextMenuWanted);
     connect(m_map, &RowMap::currentTreeChanged, this,
@@ -365,6 +369,13 @@ void RowsPlace::tellSelection(const std::vector<Uuid>& trees, const std::optiona
     }
     m_book.setSelection(std::move(plants));
     m_following = false;
+}
+
+void RowsPlace::chooseAtCursor() {
+    const auto tree = m_map->currentTree();
+    if (!isList() && tree && !m_book.currentPlant() && !m_book.currentGenotype()) {
+        m_book.selectPlant(m_book.view()->plant(PlantId(*tree)));
+    }
 }
 
 void RowsPlace::followBook() {

@@ -46,6 +46,9 @@ class RowsPlace : public QWidget {
     void clearFilter();
     /// Plants the map shows now, in walking order: for lists and papers.
     [[nodiscard]] std::vector<Index> shownPlants() const;
+    /// Selects the tree under the map's cursor while none is selected: the first key meant for a
+    /// tree is for that one.
+    void chooseAtCursor();
 
   Q_SIGNALS:
     /// A digit or "/" was typed, or Enter pressed, on the map.

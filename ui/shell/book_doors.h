@@ -42,6 +42,8 @@ class BookDoors {
     virtual ~BookDoors() = default;
 
     virtual Result<std::unique_ptr<OpenBook>> open(const QString& path) = 0;
+    /// For looking only, also while somebody else writes: every edit is refused.
+    virtual Result<std::unique_ptr<OpenBook>> openToRead(const QString& path) = 0;
     virtual Result<std::unique_ptr<OpenBook>> create(const QString& path, const QString& title,
                                                      const QString& owner) = 0;
     /// Makes (or finds) the sample orchard in the user's data folder and gives its path.

@@ -1,6 +1,7 @@
 #include "ui/shell/finder.h"
 
 #include "core/units/text.h"
+#include "ui/book/book_words.h"
 #include "ui/book/open_book.h"
 #include "ui/shell/actions.h"
 
@@ -41,7 +42,7 @@ FoundThing treeFound(const OrchardView& view, Index plant) {
         if (!entry.name.empty() && entry.name != entry.code) {
             found.title += QStringLiteral(" · ") + text(entry.name);
         }
-        const QString cross = text(view.crossText(*genotype));
+        const QString cross = crossWords(view, *genotype);
         detail += detail.isEmpty() || cross.isEmpty() ? cross : QStringLiteral(" · ") + cross;
     }
     found.detail = detail;
@@ -55,7 +56,7 @@ FoundThing genotypeFound(const OrchardView& view, Index genotype) {
     FoundThing found;
     found.id = QStringLiteral("genotype:") + text(entry.id.uuid.text());
     found.title = text(entry.called());
-    found.detail = text(view.crossText(genotype));
+    found.detail = crossWords(view, genotype);
     found.kind = entry.benchmark ? Words::tr("benchmark") : Words::tr("genotype");
     found.icon = entry.benchmark ? IconName::benchmark : IconName::leaf;
     return found;

@@ -21,6 +21,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace pipwright::ui {
 
@@ -76,6 +77,11 @@ void MainWindow::build() {
     connect(m_start, &StartPage::newWanted, this, &MainWindow::newBook);
     connect(m_start, &StartPage::openWanted, this, &MainWindow::askAndOpen);
     connect(m_start, &StartPage::recentWanted, this, &MainWindow::openBook);
+    connect(m_notice, &NoticeBar::offerTaken, this, [this] {
+        if (!m_readable.isEmpty()) {
+            openToRead(std::exchange(m_readable, {}));
+        }
+    });
 }
 
 OpenBook* MainWindow::book() const {
@@ -85,6 +91,7 @@ OpenBook* MainWindow::book() const {
 void MainWindow::putOnDesk(Result<std::unique_ptr<OpenBook>> opened, const QString& path) {
     if (!opened) {
         m_notice->tell(opened.problem());
+        offerReading(opened.problem(), path);
         m_start->setRecent(m_settings.recentBooks());
         return;
     }
@@ -114,14 +121,39 @@ void MainWindow::putOnDesk(Result<std::unique_ptr<OpenBook>> opened, const QStri
     });
     connect(book(), &OpenBook::undoChanged, this, &MainWindow::updateActions);
     m_settings.noteRecent(path);
-    setWindowTitle(tr("%1 - Pipwright").arg(QFileInfo(path).completeBaseName()));
+    const QString name = QFileInfo(path).completeBaseName();
+    setWindowTitle(m_readOnly ? tr("%1 (reading only) - Pipwright").arg(name)
+                              : tr("%1 - Pipwright").arg(name));
     updateActions();
-    keepCopyInBackground();
+    if (m_readOnly) {
+        m_notice->say(NoticeBar::Kind::word, tr("Open for reading only: nothing can be entered."),
+                      tr("To write, close it where it is being written and open it again."));
+    } else {
+        keepCopyInBackground();
+    }
+}
+
+/// Somebody else is writing, or the folder may not be written: the book can be looked at.
+void MainWindow::offerReading(const Problem& problem, const QString& path) {
+    const bool readable =
+        problem.code == ProblemCode::busy || problem.code == ProblemCode::unwritable;
+    m_readable = readable && QFileInfo::exists(path) && !m_readOnly ? path : QString();
+    if (!m_readable.isEmpty()) {
+        m_notice->offer(tr("Open for reading only"));
+    }
 }
 
 bool MainWindow::openBook(const QString& path) {
     closeBook();
+    m_readOnly = false;
     putOnDesk(m_doors.open(path), path);
+    return m_workbench != nullptr;
+}
+
+bool MainWindow::openToRead(const QString& path) {
+    closeBook();
+    m_readOnly = true;
+    putOnDesk(m_doors.openToRead(path), path);
     return m_workbench != nullptr;
 }
 
@@ -166,7 +198,11 @@ void MainWindow::updateActions() {
         QStringLiteral("handbook"), QStringLiteral("about"),  QStringLiteral("import-archive")};
     for (const ActionWords& words : allActionWords()) {
         if (QAction* one = m_actions->action(words.id)) {
-            one->setEnabled(open != nullptr || always.contains(words.id));
+            // What replaces or fills the file is not for a reader.
+            const bool writes =
+                words.id == QStringLiteral("restore") || words.id == QStringLiteral("import-table");
+            one->setEnabled((open != nullptr && !(m_readOnly && writes)) ||
+                            always.contains(words.id));
         }
     }
     const auto step = [this](const char* id, const QString& word,
@@ -230,8 +266,14 @@ void MainWindow::addBookHandlers(ActionTable::Handlers& all) {
 }
 
 void MainWindow::addTreeHandlers(ActionTable::Handlers& all) {
-    const auto entry = [this, &all](const char* id, EntryKind kind) {
-        all[QString::fromLatin1(id)] = [this, kind] {
+    const auto choose = [this] { // on the map a key is for the tree under the cursor
+        if (m_workbench->rows()->isAncestorOf(QApplication::focusWidget())) {
+            m_workbench->rows()->chooseAtCursor();
+        }
+    };
+    const auto entry = [this, &all, choose](const char* id, EntryKind kind) {
+        all[QString::fromLatin1(id)] = [this, kind, choose] {
+            choose();
             m_workbench->foldSheet(false);
             m_workbench->sheet()->begin(kind);
         };
@@ -244,14 +286,20 @@ void MainWindow::addTreeHandlers(ActionTable::Handlers& all) {
     entry("graft", EntryKind::graftWish);
     entry("photo", EntryKind::photo);
     entry("state", EntryKind::state);
-    all[QStringLiteral("beside")] = [this] { m_workbench->layBeside(); };
-    all[QStringLiteral("label")] = [this] { m_workbench->labelSelection(); };
+    all[QStringLiteral("beside")] = [this, choose] {
+        choose();
+        m_workbench->layBeside();
+    };
+    all[QStringLiteral("label")] = [this, choose] {
+        choose();
+        m_workbench->labelSelection();
+    };
     all[QStringLiteral("walking-sheet")] = [this] { m_workbench->walkingSheet(); };
 }
 
 void MainWindow::addGoHandlers(ActionTable::Handlers& all) {
     for (const char* place :
-         {"rows", "tastings", "compare", "season", "crosses", "grafting", "paper"}) {
+         {"rows", "tastings", "compare", "merit", "season", "crosses", "grafting", "paper"}) {
         const QString key = QString::fromLatin1(place);
         all[QStringLiteral("go-") + key] = [this, key] { m_workbench->goTo(key); };
     }

@@ -30,6 +30,9 @@ class MainWindow : public QMainWindow {
     /// Opens a book in place of the one that is open. What keeps it from opening is said in the
     /// window, and the start page is shown.
     bool openBook(const QString& path);
+    /// The same for looking only, which is offered when the book cannot be written.
+    bool openToRead(const QString& path);
+    [[nodiscard]] bool isReadOnly() const { return m_readOnly; }
     void openSample();
     void closeBook();
 
@@ -61,6 +64,7 @@ class MainWindow : public QMainWindow {
     void addTreeHandlers(ActionTable::Handlers& all);
     void addGoHandlers(ActionTable::Handlers& all);
     void addViewHandlers(ActionTable::Handlers& all);
+    void offerReading(const Problem& problem, const QString& path);
     void putOnDesk(Result<std::unique_ptr<OpenBook>> book, const QString& path);
     void updateActions();
     void newBook();
@@ -100,6 +104,8 @@ class MainWindow : public QMainWindow {
     Workbench* m_workbench = nullptr;
     std::shared_ptr<std::atomic<bool>> m_stop;
     bool m_working = false;
+    bool m_readOnly = false;
+    QString m_readable; ///< the book that may be opened for reading only
 };
 
 } // namespace pipwright::ui

@@ -50,6 +50,7 @@ void MainWindow::newBook() {
         return;
     }
     closeBook();
+    m_readOnly = false;
     putOnDesk(m_doors.create(path, QFileInfo(path).completeBaseName(), {}), path);
 }
 
@@ -330,7 +331,8 @@ void MainWindow::speak(Language language) {
     makeMenus();
     restoreGeometry(place);
     m_start->setRecent(m_settings.recentBooks());
-    if (!path.isEmpty() && openBook(path) && day) {
+    const bool opened = !path.isEmpty() && (m_readOnly ? openToRead(path) : openBook(path));
+    if (opened && day) {
         book()->setToday(day);
     }
 }

@@ -1,15 +1,19 @@
 #include "ui/shell/workbench.h"
 
 #include "core/exchange/print/tree_papers.h"
+#include "ui/book/merit_desk.h"
+#include "ui/book/merit_settings.h"
 #include "ui/book/open_book.h"
 #include "ui/compare/compare_place.h"
 #include "ui/crosses/crosses_place.h"
 #include "ui/grafting/grafting_place.h"
+#include "ui/merit/merit_place.h"
 #include "ui/print/paper_place.h"
 #include "ui/rows/rows_place.h"
 #include "ui/season/season_place.h"
 #include "ui/shell/finder.h"
 #include "ui/tasting/tastings_place.h"
+#include "ui/tree/condition_form.h"
 #include "ui/tree/tree_sheet.h"
 #include "ui/widgets/finder_line.h"
 #include "ui/widgets/icons.h"
@@ -50,6 +54,8 @@ Workbench::~Workbench() {
 }
 
 void Workbench::build() {
+    m_meritDesk = std::make_unique<MeritDesk>(
+        *m_book, MeritQuestion{std::nullopt, std::nullopt, keptChoices().choices()});
     m_rail = new NavigationRail;
     m_places = new QStackedWidget;
     const auto add = [this](const char* key, IconName iconName, const QString& title,
@@ -60,6 +66,7 @@ void Workbench::build() {
     m_rows = new RowsPlace(*m_book);
     m_tastings = new TastingsPlace(*m_book);
     m_compare = new ComparePlace(*m_book);
+    m_merit = new MeritPlace(*m_book, *m_meritDesk);
     m_season = new SeasonPlace(*m_book);
     m_crosses = new CrossesPlace(*m_book);
     m_grafting = new GraftingPlace(*m_book);
@@ -67,6 +74,7 @@ void Workbench::build() {
     add("rows", IconName::rows, tr("Rows"), m_rows);
     add("tastings", IconName::tastings, tr("Tastings"), m_tastings);
     add("compare", IconName::compare, tr("Compare"), m_compare);
+    add("merit", IconName::merit, tr("Merit"), m_merit);
     add("season", IconName::season, tr("Season"), m_season);
     add("crosses", IconName::crosses, tr("Crosses"), m_crosses);
     add("grafting", IconName::grafting, tr("Grafting"), m_grafting);
@@ -122,7 +130,16 @@ void Workbench::connectParts() {
         foldSheet(false);
         m_sheet->setFocus(Qt::OtherFocusReason);
     });
+    connect(m_tastings, &TastingsPlace::conditionWanted, this,
+            [this](const Lot& lot, const Date& tasted) {
+                foldSheet(false);
+                m_sheet->beginCondition({lot, tasted});
+            });
     connect(m_compare, &ComparePlace::treeActivated, this, [this] {
+        foldSheet(false);
+        m_sheet->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_merit, &MeritPlace::treeActivated, this, [this] {
         foldSheet(false);
         m_sheet->setFocus(Qt::OtherFocusReason);
     });
@@ -139,8 +156,15 @@ void Workbench::connectParts() {
     connect(m_book.get(), &OpenBook::viewChanged, this, &Workbench::tellSelection);
     connect(m_book.get(), &OpenBook::todayChanged, this, &Workbench::tellToday);
     connect(m_book.get(), &OpenBook::undoChanged, this, &Workbench::tellUndo);
-    connect(m_book.get(), &OpenBook::problemMet, m_notice,
-            [this](const Problem& problem) { m_notice->tell(problem); });
+    connect(m_book.get(), &OpenBook::problemMet, m_notice, [this](const Problem& problem) {
+        m_saysBeside = false;
+        m_notice->tell(problem);
+    });
+    for (const auto moment : {&OpenBook::currentTreeChanged, &OpenBook::selectionChanged,
+                              &OpenBook::laidBesideChanged, &OpenBook::undoChanged}) {
+        connect(m_book.get(), moment, this, &Workbench::passOverBeside);
+    }
+    connect(this, &Workbench::placeChanged, this, &Workbench::passOverBeside);
 }
 
 void Workbench::goTo(const QString& place) {
@@ -218,10 +242,17 @@ void Workbench::layBeside() {
         m_notice->say(NoticeBar::Kind::word,
                       tr("%n genotype(s) laid side by side.", nullptr, count),
                       tr("Press C again to look at them."));
+        m_saysBeside = true;
         return;
     }
-    m_notice->close();
     goTo(QStringLiteral("compare"));
+}
+
+void Workbench::passOverBeside() {
+    if (m_saysBeside) {
+        m_saysBeside = false;
+        m_notice->close();
+    }
 }
 
 void Workbench::labelSelection() {

@@ -262,6 +262,7 @@ void FinderLine::chooseRow(int row) {
         return;
     }
     const QString id = m_model->at(row).id;
+    m_line->clear(); // it was found: the next search begins afresh
     hideResults();
     Q_EMIT chosen(id);
 }
