@@ -17,6 +17,7 @@
 #include <QSortFilterProxyModel>
 #include <QSplitter>
 #include <QTabWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -38,6 +39,16 @@ void shareWidth(PlainTable* table, int columns, std::initializer_list<int> wordy
     }
     table->setLinesPerRow(kLinesPerRow);
     table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // A reason is read whole: rows are as high as their words, whatever width those have.
+    auto* soon = new QTimer(table);
+    soon->setSingleShot(true);
+    soon->setInterval(0);
+    QObject::connect(soon, &QTimer::timeout, table, &QTableView::resizeRowsToContents);
+    const auto again = [soon] { soon->start(); };
+    QObject::connect(header, &QHeaderView::sectionResized, soon, again);
+    QObject::connect(table->model(), &QAbstractItemModel::modelReset, soon, again);
+    QObject::connect(table->model(), &QAbstractItemModel::layoutChanged, soon, again);
+    QObject::connect(table->model(), &QAbstractItemModel::dataChanged, soon, again);
 }
 
 /// The state of a wish is chosen from its words.

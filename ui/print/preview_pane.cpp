@@ -1,10 +1,10 @@
 #include "ui/print/preview_pane.h"
 
 #include "ui/print/page_preview.h"
+#include "ui/widgets/flow_layout.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/theme.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QToolButton>
@@ -41,20 +41,16 @@ PreviewPane::PreviewPane(QWidget* parent)
     auto* whole = toolButton(this, tr("Whole page"), QStringLiteral("0"));
 
     const Theme& theme = currentTheme();
-    auto* line = new QHBoxLayout;
-    line->setSpacing(theme.gap);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_back, m_where, m_forward}) {
-        line->addWidget(widget);
-    }
-    line->addStretch(1);
-    for (QWidget* widget :
-         std::initializer_list<QWidget*>{less, m_zoom, more, trueSize, width, whole}) {
+    auto* buttons = new QWidget(this);
+    auto* line = new FlowLayout(buttons, theme.gap); // two lines where the place is narrow
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_back, m_where, m_forward, less, m_zoom,
+                                                           more, trueSize, width, whole}) {
         line->addWidget(widget);
     }
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(theme.gap);
-    column->addLayout(line);
+    column->addWidget(buttons);
     column->addWidget(m_preview, 1);
 
     connect(m_back, &QToolButton::clicked, m_preview,

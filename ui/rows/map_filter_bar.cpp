@@ -7,7 +7,6 @@
 #include <QAction>
 #include <QComboBox>
 #include <QDoubleValidator>
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -80,20 +79,18 @@ MapFilterBar::MapFilterBar(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    auto* line = new QHBoxLayout;
-    column->addLayout(line);
-    column->addWidget(m_furtherLine);
+    auto* fields = new QWidget(this);
+    auto* line = new FlowLayout(fields); // on a narrow window they go on in a second line
     line->setContentsMargins(0, 0, 0, 0);
-    line->setSpacing(6);
-    line->addWidget(m_text, 2);
-    for (QWidget* widget : {static_cast<QWidget*>(m_stages), static_cast<QWidget*>(m_family),
-                            static_cast<QWidget*>(m_trait), static_cast<QWidget*>(m_low),
-                            static_cast<QWidget*>(m_high), static_cast<QWidget*>(m_and),
-                            static_cast<QWidget*>(m_clear)}) {
+    column->addWidget(fields);
+    column->addWidget(m_furtherLine);
+    for (QWidget* widget :
+         {static_cast<QWidget*>(m_text), static_cast<QWidget*>(m_stages),
+          static_cast<QWidget*>(m_family), static_cast<QWidget*>(m_trait),
+          static_cast<QWidget*>(m_low), static_cast<QWidget*>(m_high), static_cast<QWidget*>(m_and),
+          static_cast<QWidget*>(m_clear), static_cast<QWidget*>(m_count)}) {
         line->addWidget(widget);
     }
-    line->addStretch(1);
-    line->addWidget(m_count);
 
     setFacts({});
     for (QLineEdit* field : {m_text, m_low, m_high}) {
