@@ -65,15 +65,16 @@ void PlanLotsModel::addPlant(Index plant) {
     addRow(row, LotRole::chosen);
 }
 
-bool PlanLotsModel::holds(Index plant) const {
+std::set<Index> PlanLotsModel::plants() const {
     const auto view = m_planView();
+    std::set<Index> all;
     for (int row = 0; row < rowCount(); ++row) {
         const auto lot = lotAt(row);
-        if (lot && lot->plant && view->plant(*lot->plant) == plant) {
-            return true;
+        if (const auto plant = lot && lot->plant ? view->plant(*lot->plant) : std::nullopt) {
+            all.insert(*plant);
         }
     }
-    return false;
+    return all;
 }
 
 void PlanLotsModel::clear() {

@@ -3,6 +3,7 @@
 #include "core/plan/sitting_plan.h"
 #include "ui/tasting/sheet_model.h"
 
+#include <set>
 #include <vector>
 
 namespace pipwright::ui {
@@ -25,7 +26,8 @@ class PlanLotsModel : public SheetModel {
     void addRow(const SheetRow& row, LotRole role);
     /// Fruit of a plant, by code, or by row and place where the code means another one.
     void addPlant(Index plant);
-    [[nodiscard]] bool holds(Index plant) const;
+    /// The plants whose fruit is on the list.
+    [[nodiscard]] std::set<Index> plants() const;
     void clear();
 
     /// What can be read so far. `fruit` names it where it may be known.

@@ -28,13 +28,15 @@
 #include <QStandardItemModel>
 #include <QVBoxLayout>
 
+#include <set>
+
 namespace pipwright::ui {
 
 namespace {
 
 constexpr int kPlanFruitWidth = 150;
 constexpr int kPlanWordWidth = 112;
-constexpr int kPlanPathWidth = 86;
+constexpr int kPlanPathWidth = 100;
 constexpr int kPlanDateWidth = 260;
 constexpr int kPlanPersonWidth = 84;
 constexpr int kDraws = 90'000;
@@ -111,6 +113,7 @@ QWidget* PlanPage::buildLeft() {
     m_trees = new QPushButton;
     m_benchmark = new QPushButton;
     m_repeat = new QPushButton;
+    m_twice = new QPushButton;
     auto* form = new QFormLayout;
     form->setSpacing(theme.gap);
     form->setHorizontalSpacing(theme.space);
@@ -119,7 +122,7 @@ QWidget* PlanPage::buildLeft() {
     form->addRow(tr("To taste"), m_sight);
     form->addRow(tr("Tasters"), m_tasters);
     auto* offers = new FlowLayout(nullptr, theme.space);
-    for (QPushButton* button : {m_trees, m_benchmark, m_repeat}) {
+    for (QPushButton* button : {m_trees, m_benchmark, m_repeat, m_twice}) {
         offers->addWidget(button);
     }
     auto* left = new QWidget;
@@ -184,6 +187,10 @@ void PlanPage::connectParts() {
     connect(m_trees, &QPushButton::clicked, this, &PlanPage::addTrees);
     connect(m_benchmark, &QPushButton::clicked, this, &PlanPage::takeBenchmark);
     connect(m_repeat, &QPushButton::clicked, this, &PlanPage::takeRepeat);
+    connect(m_twice, &QPushButton::clicked, this, &PlanPage::turnTwice);
+    auto* twice = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_B), this);
+    twice->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(twice, &QShortcut::activated, this, &PlanPage::turnTwice);
     connect(m_draw, &QPushButton::clicked, this, [this] {
         m_drawn = m_drawn % kDraws + 1;
         look();
@@ -227,16 +234,40 @@ void PlanPage::refresh() {
     m_model->readAnew();
 }
 
+/// Marked on the map and not on the list yet, as many as may be served.
+std::vector<Index> PlanPage::treesToAdd() const {
+    const std::set<Index> held = m_model->plants();
+    std::vector<Index> trees;
+    for (const Index plant : m_book.selection()) {
+        if (trees.size() + held.size() < kMostLotsServed && !held.contains(plant)) {
+            trees.push_back(plant);
+        }
+    }
+    return trees;
+}
+
 void PlanPage::addTrees() {
     m_table->keepOpenCell();
-    for (const Index plant : m_book.selection()) {
-        if (m_model->rowCount() <= kMostLotsServed && !m_model->holds(plant)) {
-            m_model->addPlant(plant);
-        }
+    for (const Index plant : treesToAdd()) {
+        m_model->addPlant(plant);
     }
     propose();
     m_table->setCurrentIndex(m_model->index(0, SheetModel::origin));
     m_table->setFocus(Qt::OtherFocusReason);
+}
+
+/// The line at hand is the benchmark, or no longer.
+void PlanPage::turnTwice() {
+    m_table->keepOpenCell();
+    const int row = m_table->currentIndex().row();
+    if (row < 0 || !m_model->lotToServe(row)) {
+        return;
+    }
+    m_benchmarkName.clear(); // nothing is known of its season here
+    m_benchmarkDays.reset();
+    m_model->setRole(row, m_model->roleOf(row) == LotRole::benchmark ? LotRole::chosen
+                                                                     : LotRole::benchmark);
+    sayCell();
 }
 
 void PlanPage::takeBenchmark() {
@@ -285,11 +316,11 @@ void PlanPage::takeRepeat() {
 
 /// The three buttons say what they would do; one that would do nothing is not shown.
 void PlanPage::propose() {
-    const auto view = m_book.view();
-    int trees = 0;
-    for (const Index plant : m_book.selection()) {
-        trees += m_model->holds(plant) ? 0 : 1;
+    if (!isVisible()) { // thousands may be marked on the map meanwhile
+        return;
     }
+    const auto view = m_book.view();
+    const int trees = static_cast<int>(treesToAdd().size());
     m_trees->setVisible(trees > 0);
     m_trees->setText(tr("Add %n tree(s) marked on the map", nullptr, trees));
     const auto chosen = m_model->chosenGenotypes();
@@ -419,6 +450,10 @@ QString PlanPage::remarks() const {
 
 void PlanPage::sayCell() {
     const QModelIndex cell = m_table->currentIndex();
+    const bool twice = cell.isValid() && m_model->roleOf(cell.row()) == LotRole::benchmark;
+    m_twice->setText(twice ? tr("Serve this line once (Ctrl+B)")
+                           : tr("Hide this line twice (Ctrl+B)"));
+    m_twice->setToolTip(tr("The benchmark is served under two codes."));
     m_hint->setText(
         cell.isValid() ? tr("%1. A \" repeats what stands above.").arg(m_model->help(cell.column()))
                        : QString());
@@ -474,6 +509,11 @@ void PlanPage::startAgain() {
     m_repeatDays.reset();
     refresh();
     Q_EMIT begunChanged();
+}
+
+void PlanPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    propose();
 }
 
 void PlanPage::keyPressEvent(QKeyEvent* event) {

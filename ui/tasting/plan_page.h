@@ -50,6 +50,7 @@ class PlanPage : public QWidget {
     [[nodiscard]] QPushButton* treesButton() const { return m_trees; }
     [[nodiscard]] QPushButton* benchmarkButton() const { return m_benchmark; }
     [[nodiscard]] QPushButton* repeatButton() const { return m_repeat; }
+    [[nodiscard]] QPushButton* twiceButton() const { return m_twice; }
     [[nodiscard]] QPushButton* drawButton() const { return m_draw; }
     [[nodiscard]] PlainTable* orders() const { return m_orders; }
     /// Everything said about the plan.
@@ -66,6 +67,7 @@ class PlanPage : public QWidget {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
   private:
     void build();
@@ -73,7 +75,9 @@ class PlanPage : public QWidget {
     [[nodiscard]] QWidget* buildRight();
     void connectParts();
     void addTrees();
+    [[nodiscard]] std::vector<Index> treesToAdd() const;
     void takeBenchmark();
+    void turnTwice();
     void takeRepeat();
     void propose();
     void look();
@@ -103,6 +107,7 @@ class PlanPage : public QWidget {
     QPushButton* m_trees;
     QPushButton* m_benchmark;
     QPushButton* m_repeat;
+    QPushButton* m_twice;
     QPushButton* m_draw;
     PlainTable* m_orders;
     QStandardItemModel* m_cells;

@@ -28,7 +28,7 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kLikingCells = 110;
+constexpr int kLikingCells = 140;
 constexpr std::size_t kMostBestOnes = 3;
 
 QString keyOfTaster(PersonId taster) {

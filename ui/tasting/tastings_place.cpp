@@ -144,10 +144,11 @@ void TastingsPlace::build() {
     auto* held = new QVBoxLayout(m_held);
     held->setContentsMargins(0, 0, 0, 0);
     held->setSpacing(0);
-    auto* parts = new QHBoxLayout;
-    parts->setContentsMargins(theme.space, 0, theme.space, 0);
+    m_partsBar = new QWidget;
+    auto* parts = new QHBoxLayout(m_partsBar);
+    parts->setContentsMargins(theme.space, theme.space, theme.space, 0);
     parts->addWidget(m_parts);
-    held->addLayout(parts);
+    held->addWidget(m_partsBar);
     held->addWidget(m_heldPart, 1);
     m_sheet = new SittingSheet(m_book);
     m_plan = new PlanPage(m_book);
@@ -378,7 +379,7 @@ void TastingsPlace::showHeld() {
     }
     const SittingLine& line = m_model->line(current.row());
     const bool says = !line.bites && m_result->showSitting(line.tastings);
-    m_parts->setVisible(says);
+    m_partsBar->setVisible(says);
     m_heldPart->setCurrentWidget(says && m_parts->chosen() == QStringLiteral("result")
                                      ? static_cast<QWidget*>(m_result)
                                      : m_page);

@@ -100,6 +100,7 @@ class TastingsPlace : public QWidget {
     SittingListModel* m_model;
     QStackedWidget* m_right;
     QWidget* m_held; ///< the chosen sitting, after the event
+    QWidget* m_partsBar;
     ChipRow* m_parts;
     QStackedWidget* m_heldPart; ///< the result or the page
     SittingResult* m_result;

@@ -146,6 +146,26 @@ TEST_F(PlannedSittingTest, ThePlanIsLiveAndSaysWhy) {
     EXPECT_NE(page->plan()->lots.front().code, before);
 }
 
+TEST_F(PlannedSittingTest, AnyLineCanBeTheOneThatIsHiddenTwice) {
+    PlanPage* page = plan();
+    page->table()->setCurrentIndex(page->model()->index(2, SheetModel::fruit));
+    page->twiceButton()->click();
+    EXPECT_EQ(page->model()->roleOf(2), LotRole::benchmark);
+    EXPECT_EQ(page->plan()->served(), kTrees + 1);
+    EXPECT_TRUE(page->remarks().contains(QStringLiteral("AT17-003 is the benchmark")));
+    page->table()->setCurrentIndex(page->model()->index(4, SheetModel::fruit));
+    page->twiceButton()->click(); // there is only one
+    EXPECT_EQ(page->model()->roleOf(2), LotRole::chosen);
+    EXPECT_EQ(page->model()->roleOf(4), LotRole::benchmark);
+    page->twiceButton()->click();
+    EXPECT_EQ(page->plan()->served(), kTrees);
+    // A line that is taken away takes its part along.
+    page->twiceButton()->click();
+    page->model()->removeRows(0, 1);
+    EXPECT_EQ(page->model()->roleOf(3), LotRole::benchmark);
+    EXPECT_TRUE(page->remarks().contains(QStringLiteral("AT17-005 is the benchmark")));
+}
+
 TEST_F(PlannedSittingTest, APlanThatCannotBeServedSaysWhatIsMissing) {
     place->planButton()->click();
     PlanPage* page = place->planPage();
