@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace pipwright {
@@ -118,6 +119,10 @@ class LikingList {
 
 } // namespace
 
+void TastingLedger::take(const SealedKey& key) {
+    m_keys[key.id.uuid] = key;
+}
+
 void TastingLedger::take(Tasting tasting) {
     m_tastings[tasting.id.uuid] = std::move(tasting);
 }
@@ -133,6 +138,11 @@ void TastingLedger::take(Score score) {
 
 Result<TastingLedger> TastingLedger::read(const Store& store, std::stop_token stop) {
     TastingLedger ledger;
+    if (auto done =
+            readAll<SealedKey>(store, {}, stop, [&](const SealedKey& one) { ledger.take(one); });
+        !done) {
+        return done.problem();
+    }
     if (auto done = readAll<Tasting>(store, {"notes"}, stop,
                                      [&](Tasting one) { ledger.take(std::move(one)); });
         !done) {
@@ -175,6 +185,8 @@ Outcome TastingLedger::refresh(std::span<const Change> changes, const Store& sto
             done = again(change, m_lots, Lot{});
         } else if (change.kind == Kind::score) {
             done = again(change, m_scores, Score{});
+        } else if (change.kind == Kind::sealedKey) {
+            done = again(change, m_keys, SealedKey{});
         }
         if (!done) {
             return done;
@@ -194,6 +206,12 @@ TraitRecords TastingLedger::likings(const OrchardView& view, std::optional<Date>
     std::sort(scores.begin(), scores.end(),
               [](const Score* a, const Score* b) { return a->id.uuid < b->id.uuid; });
 
+    std::set<TastingId> sealed;
+    for (const auto& [id, key] : m_keys) {
+        if (!key.opened) {
+            sealed.insert(key.tasting);
+        }
+    }
     LikingList list(view);
     for (const Score* score : scores) {
         const auto held = m_lots.find(score->lot.uuid);
@@ -201,7 +219,8 @@ TraitRecords TastingLedger::likings(const OrchardView& view, std::optional<Date>
             continue;
         }
         const auto tasting = m_tastings.find(held->second.lot.tasting.uuid);
-        if (tasting == m_tastings.end() || (asOf && *asOf < tasting->second.date)) {
+        if (tasting == m_tastings.end() || sealed.contains(tasting->second.id) ||
+            (asOf && *asOf < tasting->second.date)) {
             continue;
         }
         list.add(*score, held->second.lot, held->second.fairness, tasting->second);

@@ -18,14 +18,15 @@ namespace pipwright {
 /// only while unchanged.
 class TastingLedger {
   public:
-    /// One pass over tastings, lots and scores. Problem cancelled.
+    /// One pass over tastings, lots, scores and the keys of planned sittings. Problem cancelled.
     static Result<TastingLedger> read(const Store& store, std::stop_token stop = {});
     /// Takes over what these changes, which are in the store already, did to tastings, lots and
     /// scores.
     Outcome refresh(std::span<const Change> changes, const Store& store);
 
-    /// The likings given up to a day, with what the view says of plants and genotypes. In the
-    /// order of their ids, so the same book gives the same list.
+    /// The likings given up to a day, with what the view says of plants and genotypes; none of a
+    /// sitting whose key is sealed. In the order of their ids, so the same book gives the same
+    /// list.
     [[nodiscard]] TraitRecords likings(const OrchardView& view,
                                        std::optional<Date> asOf = std::nullopt) const;
 
@@ -34,10 +35,12 @@ class TastingLedger {
         Lot lot;
         Fairness fairness;
     };
+    void take(const SealedKey& key);
     void take(Tasting tasting);
     void take(Lot lot);
     void take(Score score);
 
+    std::unordered_map<Uuid, SealedKey> m_keys;
     std::unordered_map<Uuid, Tasting> m_tastings;
     std::unordered_map<Uuid, HeldLot> m_lots;
     std::unordered_map<Uuid, Score> m_scores;

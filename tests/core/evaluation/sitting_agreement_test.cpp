@@ -1,3 +1,4 @@
+#include "core/evaluation/merit/tasting_ledger.h"
 #include "core/evaluation/sitting_agreement.h"
 #include "core/evaluation/tree_life.h"
 #include "core/history/planned_sitting_edits.h"
@@ -172,6 +173,19 @@ TEST_F(PlannedAndTasted, NothingIsSeenOfItBeforeTheKeyIsOpened) {
     ASSERT_TRUE(after.ok());
     const auto index = *(*after)->genotypeCalled("AT17-001");
     EXPECT_EQ((*after)->genotypeFacts(index), factsOf("AT17-001"));
+}
+
+TEST_F(PlannedAndTasted, MeritCountsItsScoresOnlyWhenTheKeyIsOpen) {
+    const auto view = m_orchard.view();
+    auto ledger = TastingLedger::read(m_orchard.store());
+    ASSERT_TRUE(ledger.ok());
+    EXPECT_TRUE(ledger->likings(*view).records.empty());
+    open();
+    const auto entries = m_orchard.store().journal({});
+    ASSERT_TRUE(entries.ok());
+    ASSERT_TRUE(ledger->refresh(entries->front().changes, m_orchard.store()).ok());
+    EXPECT_EQ(ledger->likings(*view).records.size(), 6U);
+    EXPECT_EQ(TastingLedger::read(m_orchard.store())->likings(*view).records.size(), 6U);
 }
 
 TEST_F(PlannedAndTasted, TheHiddenTwinsTellWhatAScoreIsWorth) {
