@@ -155,7 +155,8 @@ class Tour {
         if (tree) {
             book.setLaidBeside({});
         }
-        for (const char* place : {"tastings", "compare", "season", "crosses", "grafting"}) {
+        for (const char* place :
+             {"tastings", "compare", "merit", "season", "crosses", "grafting"}) {
             bench.goTo(QString::fromLatin1(place));
             settle(window);
             if (auto outcome = keep(window, QString::fromLatin1(place)); !outcome) {

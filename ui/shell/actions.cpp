@@ -78,10 +78,11 @@ void addGo(std::vector<ActionWords>& all) {
     all.push_back(of("go-rows", "go", ActionTexts::tr("Rows"), "Alt+1"));
     all.push_back(of("go-tastings", "go", ActionTexts::tr("Tastings"), "Alt+2"));
     all.push_back(of("go-compare", "go", ActionTexts::tr("Compare"), "Alt+3"));
-    all.push_back(of("go-season", "go", ActionTexts::tr("Season"), "Alt+4"));
-    all.push_back(of("go-crosses", "go", ActionTexts::tr("Crosses"), "Alt+5"));
-    all.push_back(of("go-grafting", "go", ActionTexts::tr("Grafting"), "Alt+6"));
-    all.push_back(of("go-paper", "go", ActionTexts::tr("Paper"), "Alt+7"));
+    all.push_back(of("go-merit", "go", ActionTexts::tr("Merit"), "Alt+4"));
+    all.push_back(of("go-season", "go", ActionTexts::tr("Season"), "Alt+5"));
+    all.push_back(of("go-crosses", "go", ActionTexts::tr("Crosses"), "Alt+6"));
+    all.push_back(of("go-grafting", "go", ActionTexts::tr("Grafting"), "Alt+7"));
+    all.push_back(of("go-paper", "go", ActionTexts::tr("Paper"), "Alt+8"));
     all.push_back(of("go-", "go", {}));
     all.push_back(of("go-sheet", "go", ActionTexts::tr("Tree sheet"), "F6"));
 }

@@ -299,7 +299,7 @@ void MainWindow::addTreeHandlers(ActionTable::Handlers& all) {
 
 void MainWindow::addGoHandlers(ActionTable::Handlers& all) {
     for (const char* place :
-         {"rows", "tastings", "compare", "season", "crosses", "grafting", "paper"}) {
+         {"rows", "tastings", "compare", "merit", "season", "crosses", "grafting", "paper"}) {
         const QString key = QString::fromLatin1(place);
         all[QStringLiteral("go-") + key] = [this, key] { m_workbench->goTo(key); };
     }

@@ -1,10 +1,13 @@
 #include "ui/shell/workbench.h"
 
 #include "core/exchange/print/tree_papers.h"
+#include "ui/book/merit_desk.h"
+#include "ui/book/merit_settings.h"
 #include "ui/book/open_book.h"
 #include "ui/compare/compare_place.h"
 #include "ui/crosses/crosses_place.h"
 #include "ui/grafting/grafting_place.h"
+#include "ui/merit/merit_place.h"
 #include "ui/print/paper_place.h"
 #include "ui/rows/rows_place.h"
 #include "ui/season/season_place.h"
@@ -51,6 +54,8 @@ Workbench::~Workbench() {
 }
 
 void Workbench::build() {
+    m_meritDesk = std::make_unique<MeritDesk>(
+        *m_book, MeritQuestion{std::nullopt, std::nullopt, keptChoices().choices()});
     m_rail = new NavigationRail;
     m_places = new QStackedWidget;
     const auto add = [this](const char* key, IconName iconName, const QString& title,
@@ -61,6 +66,7 @@ void Workbench::build() {
     m_rows = new RowsPlace(*m_book);
     m_tastings = new TastingsPlace(*m_book);
     m_compare = new ComparePlace(*m_book);
+    m_merit = new MeritPlace(*m_book, *m_meritDesk);
     m_season = new SeasonPlace(*m_book);
     m_crosses = new CrossesPlace(*m_book);
     m_grafting = new GraftingPlace(*m_book);
@@ -68,6 +74,7 @@ void Workbench::build() {
     add("rows", IconName::rows, tr("Rows"), m_rows);
     add("tastings", IconName::tastings, tr("Tastings"), m_tastings);
     add("compare", IconName::compare, tr("Compare"), m_compare);
+    add("merit", IconName::merit, tr("Merit"), m_merit);
     add("season", IconName::season, tr("Season"), m_season);
     add("crosses", IconName::crosses, tr("Crosses"), m_crosses);
     add("grafting", IconName::grafting, tr("Grafting"), m_grafting);
@@ -129,6 +136,10 @@ void Workbench::connectParts() {
                 m_sheet->beginCondition({lot, tasted});
             });
     connect(m_compare, &ComparePlace::treeActivated, this, [this] {
+        foldSheet(false);
+        m_sheet->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_merit, &MeritPlace::treeActivated, this, [this] {
         foldSheet(false);
         m_sheet->setFocus(Qt::OtherFocusReason);
     });

@@ -17,6 +17,8 @@ class ComparePlace;
 class CrossesPlace;
 class FinderLine;
 class GraftingPlace;
+class MeritDesk;
+class MeritPlace;
 class NavigationRail;
 class NoticeBar;
 class OpenBook;
@@ -38,7 +40,7 @@ class Workbench : public QWidget {
 
     [[nodiscard]] OpenBook& book() { return *m_book; }
 
-    /// "rows", "tastings", "compare", "season", "crosses", "grafting", "paper".
+    /// "rows", "tastings", "compare", "merit", "season", "crosses", "grafting", "paper".
     void goTo(const QString& place);
     [[nodiscard]] QString place() const;
     /// The id of the selected tree as text; empty when none is selected.
@@ -49,6 +51,9 @@ class Workbench : public QWidget {
 
     [[nodiscard]] RowsPlace* rows() const { return m_rows; }
     [[nodiscard]] ComparePlace* comparePlace() const { return m_compare; }
+    [[nodiscard]] MeritPlace* merit() const { return m_merit; }
+    /// What the whole book says of merit, kept up to date.
+    [[nodiscard]] MeritDesk& meritDesk() const { return *m_meritDesk; }
     [[nodiscard]] SeasonPlace* season() const { return m_season; }
     [[nodiscard]] TastingsPlace* tastings() const { return m_tastings; }
     [[nodiscard]] GraftingPlace* grafting() const { return m_grafting; }
@@ -91,6 +96,7 @@ class Workbench : public QWidget {
     void passOverBeside();
 
     std::unique_ptr<OpenBook> m_book;
+    std::unique_ptr<MeritDesk> m_meritDesk; ///< looks at the book: goes before it
     NavigationRail* m_rail = nullptr;
     QStackedWidget* m_places = nullptr;
     QSplitter* m_splitter = nullptr;
@@ -101,6 +107,7 @@ class Workbench : public QWidget {
     RowsPlace* m_rows = nullptr;
     TastingsPlace* m_tastings = nullptr;
     ComparePlace* m_compare = nullptr;
+    MeritPlace* m_merit = nullptr;
     SeasonPlace* m_season = nullptr;
     CrossesPlace* m_crosses = nullptr;
     GraftingPlace* m_grafting = nullptr;

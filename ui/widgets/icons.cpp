@@ -20,7 +20,7 @@ constexpr std::array<const char*, kIconCount> kFiles{
     "filter",   "zoom-in",  "zoom-out", "zoom-fit",    "list",     "map",        "legend",
     "print",    "export",   "table",    "history",     "settings", "help",       "warning",
     "check",    "close",    "fold",     "unfold",      "tree",     "benchmark",  "leaf",
-    "calendar",
+    "calendar", "merit",
 };
 
 /// Draws from the SVG at the size asked for, so that no scale finds a blurred picture.

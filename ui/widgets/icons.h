@@ -54,9 +54,10 @@ enum class IconName {
     benchmark,
     leaf,
     calendar,
+    merit,
 };
 
-constexpr std::size_t kIconCount = 43;
+constexpr std::size_t kIconCount = 44;
 
 /// Follows the application's theme by itself and is sharp at every scale.
 QIcon icon(IconName name);
