@@ -37,6 +37,9 @@ class OutlookMaker {
             return outcome.problem();
         }
         sayCompatibility();
+        if (const auto outcome = sayPossible(); !outcome) {
+            return outcome.problem();
+        }
         if (const auto outcome = findContradictions(); !outcome) {
             return outcome.problem();
         }
@@ -135,6 +138,28 @@ class OutlookMaker {
                 m_outlook.compatibility = compatibilityOf(*seed, *pollen);
             }
         }
+    }
+
+    /// What follows from the parents of the two, where their own alleles are not written down.
+    Outcome sayPossible() {
+        if (m_outlook.sWord != SWord::allelesMissing) {
+            return {};
+        }
+        for (auto [parent, possible] :
+             {std::pair{m_cross.seedParent, &m_outlook.seedPossible},
+              std::pair{m_cross.pollenParent, &m_outlook.pollenPossible}}) {
+            if (parent) {
+                auto classes = possibleAlleles(m_view, m_store, *parent);
+                if (!classes) {
+                    return classes.problem();
+                }
+                *possible = std::move(*classes);
+            }
+        }
+        if (!m_outlook.seedPossible.empty() && !m_outlook.pollenPossible.empty()) {
+            m_outlook.possible = possiblePollen(m_outlook.seedPossible, m_outlook.pollenPossible);
+        }
+        return {};
     }
 
     /// Seedlings of the cross whose own alleles do not go with those of the parents.

@@ -3,6 +3,7 @@
 #include "core/evaluation/orchard_view.h"
 #include "core/history/store.h"
 #include "core/pedigree/self_incompatibility.h"
+#include "core/plan/possible_alleles.h"
 #include "core/units/result.h"
 
 #include <optional>
@@ -51,6 +52,11 @@ struct CrossOutlook {
     std::optional<SCompatibility> compatibility; ///< when predicted
     std::string seedAlleles;                     ///< as written in the book
     std::string pollenAlleles;
+    /// Where alleles are missing: what each of the two may have, by its own parents; and what
+    /// becomes of the pollen, when that says something of both.
+    std::vector<SClass> seedPossible;
+    std::vector<SClass> pollenPossible;
+    std::optional<PossiblePollen> possible;
     /// It is not known whether the species rejects its own pollen; the prediction holds if so.
     bool incompatibilityUnsure = false;
     std::vector<Index> contradicted; ///< seedlings whose S alleles these parents cannot give

@@ -1,6 +1,7 @@
 #include "ui/crosses/cross_table_model.h"
 
 #include "core/units/text.h"
+#include "ui/book/book_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -13,7 +14,7 @@ namespace pipwright::ui {
 
 namespace {
 
-struct Words {
+struct TableTexts {
     Q_DECLARE_TR_FUNCTIONS(pipwright::ui::CrossTable)
 };
 
@@ -41,17 +42,17 @@ bool isKept(Stage stage) {
 QString purityWord(Purity purity) {
     switch (purity) {
     case Purity::emasculatedBagged:
-        return Words::tr("emasculated and bagged");
+        return TableTexts::tr("emasculated and bagged");
     case Purity::bagged:
-        return Words::tr("bagged");
+        return TableTexts::tr("bagged");
     case Purity::taggedOnly:
-        return Words::tr("tagged only");
+        return TableTexts::tr("tagged only");
     case Purity::open:
-        return Words::tr("open");
+        return TableTexts::tr("open");
     case Purity::unknown:
         break;
     }
-    return Words::tr("unknown");
+    return TableTexts::tr("unknown");
 }
 
 struct Column {
@@ -62,35 +63,40 @@ struct Column {
 const std::vector<Column>& columns() {
     static std::vector<Column> all;
     static QString language;
-    const QString now = Words::tr("cross");
+    const QString now = TableTexts::tr("cross");
     if (language == now && !all.empty()) {
         return all;
     }
     language = now;
     all = {
         {now, [](const CrossLine& line) { return QVariant(text(line.cross.code)); }},
-        {Words::tr("seed x pollen parent"),
+        {TableTexts::tr("seed x pollen parent"),
          [](const CrossLine& line) { return QVariant(text(line.parents)); }},
-        {Words::tr("species"), [](const CrossLine& line) { return QVariant(text(line.species)); }},
-        {Words::tr("crop year"),
+        {TableTexts::tr("species"),
+         [](const CrossLine& line) { return QVariant(text(line.species)); }},
+        {TableTexts::tr("crop year"),
          [](const CrossLine& line) {
              return line.cross.cropYear ? QVariant(line.cross.cropYear->year) : QVariant{};
          }},
-        {Words::tr("purity"),
+        {TableTexts::tr("purity"),
          [](const CrossLine& line) { return QVariant(purityWord(line.cross.purity)); }},
-        {Words::tr("flowers"), [](const CrossLine& line) { return orUnknown(line.cross.flowers); }},
-        {Words::tr("fruits set"),
+        {TableTexts::tr("flowers"),
+         [](const CrossLine& line) { return orUnknown(line.cross.flowers); }},
+        {TableTexts::tr("fruits set"),
          [](const CrossLine& line) { return orUnknown(line.cross.fruitsSet); }},
-        {Words::tr("seeds"), [](const CrossLine& line) { return orUnknown(line.cross.seedsGot); }},
-        {Words::tr("germinated"),
+        {TableTexts::tr("seeds"),
+         [](const CrossLine& line) { return orUnknown(line.cross.seedsGot); }},
+        {TableTexts::tr("germinated"),
          [](const CrossLine& line) { return orUnknown(line.cross.germinated); }},
-        {Words::tr("seedlings"), [](const CrossLine& line) { return QVariant(line.seedlings); }},
-        {Words::tr("growing"), [](const CrossLine& line) { return QVariant(line.growing); }},
-        {Words::tr("fruited"), [](const CrossLine& line) { return QVariant(line.fruited); }},
-        {Words::tr("fairly tasted"), [](const CrossLine& line) { return QVariant(line.tasted); }},
-        {Words::tr("watched or further"),
+        {TableTexts::tr("seedlings"),
+         [](const CrossLine& line) { return QVariant(line.seedlings); }},
+        {TableTexts::tr("growing"), [](const CrossLine& line) { return QVariant(line.growing); }},
+        {TableTexts::tr("fruited"), [](const CrossLine& line) { return QVariant(line.fruited); }},
+        {TableTexts::tr("fairly tasted"),
+         [](const CrossLine& line) { return QVariant(line.tasted); }},
+        {TableTexts::tr("watched or further"),
          [](const CrossLine& line) { return QVariant(line.kept); }},
-        {Words::tr("culled"), [](const CrossLine& line) { return QVariant(line.culled); }},
+        {TableTexts::tr("culled"), [](const CrossLine& line) { return QVariant(line.culled); }},
     };
     return all;
 }
@@ -105,7 +111,7 @@ std::vector<CrossLine> crossLines(const OrchardView& view) {
         CrossLine line;
         line.cross = cross;
         const Species* species = cross.species ? view.species(*cross.species) : nullptr;
-        line.species = species != nullptr ? species->name : std::string{};
+        line.species = species != nullptr ? speciesName(*species).toStdString() : std::string{};
         lines.push_back(std::move(line));
     }
     for (Index i = 0; i < view.genotypes().size(); ++i) {
@@ -117,7 +123,7 @@ std::vector<CrossLine> crossLines(const OrchardView& view) {
         }
         CrossLine& line = lines[found->second];
         if (line.parents.empty()) {
-            line.parents = view.crossText(i);
+            line.parents = crossWords(view, i).toStdString();
         }
         const auto& plants = view.plantsOf(i);
         const bool growing = std::any_of(plants.begin(), plants.end(), [&view](Index plant) {
@@ -172,7 +178,7 @@ QVariant CrossTableModel::data(const QModelIndex& index, int role) const {
         return QVariant(Qt::AlignVCenter | (isNumber ? Qt::AlignRight : Qt::AlignLeft));
     }
     if (role == Qt::AccessibleTextRole) {
-        return value.isValid() ? value.toString() : Words::tr("unknown");
+        return value.isValid() ? value.toString() : TableTexts::tr("unknown");
     }
     return {};
 }

@@ -78,6 +78,48 @@ QString alleleText(const std::string& alleles) {
     return alleles.empty() ? Words::tr("unknown") : QString::fromStdString(alleles);
 }
 
+/// "S4 S5 (50 %) or S4 S7 (50 %) by its parents"
+QString possibleText(const std::string& written, const std::vector<SClass>& possible) {
+    constexpr std::size_t kMostClasses = 4;
+    if (!written.empty() || possible.empty()) {
+        return alleleText(written);
+    }
+    if (possible.size() > kMostClasses) {
+        return Words::tr("one of %1 pairs, by its parents").arg(possible.size());
+    }
+    QStringList classes;
+    for (const SClass& one : possible) {
+        classes << QStringLiteral("%1 (%2)").arg(QString::fromStdString(one.genotype.text()),
+                                                 shareText(one.share));
+    }
+    return Words::tr("%1, by its parents")
+        .arg(classes.join(Words::tr(" or ", "between possible S alleles")));
+}
+
+/// What follows though the alleles of a parent are not written down.
+QString missingText(const CrossOutlook& outlook) {
+    const QString pair = Words::tr("S alleles of the seed parent: %1; of the pollen parent: %2.")
+                             .arg(possibleText(outlook.seedAlleles, outlook.seedPossible),
+                                  possibleText(outlook.pollenAlleles, outlook.pollenPossible));
+    if (outlook.possible) {
+        const PossiblePollen& pollen = *outlook.possible;
+        if (pollen.acceptedLow == pollen.acceptedHigh) {
+            return Words::tr("%1 of the pollen is accepted, whichever it is.")
+                       .arg(shareText(pollen.acceptedLow)) +
+                   QLatin1Char(' ') + pair;
+        }
+        return Words::tr("Between %1 and %2 of the pollen is accepted, %3 on average.")
+                   .arg(shareText(pollen.acceptedLow), shareText(pollen.acceptedHigh),
+                        shareText(pollen.acceptedMean)) +
+               QLatin1Char(' ') + pair;
+    }
+    const bool neither = outlook.seedPossible.empty() && outlook.pollenPossible.empty();
+    return Words::tr("Not predicted.") + QLatin1Char(' ') + pair + QLatin1Char(' ') +
+           (neither ? Words::tr("Write them down for both to see how much pollen is accepted.")
+                    : Words::tr("Pollen is rejected where it has an allele of the style; the other "
+                                "parent's alleles decide."));
+}
+
 } // namespace
 
 QString pollenText(const CrossOutlook& outlook) {
@@ -87,8 +129,7 @@ QString pollenText(const CrossOutlook& outlook) {
     case SWord::pollenUnknown:
         return Words::tr("Not predicted: the pollen parent is unknown.");
     case SWord::allelesMissing:
-        return Words::tr("Unknown: S alleles of the seed parent %1, of the pollen parent %2.")
-            .arg(alleleText(outlook.seedAlleles), alleleText(outlook.pollenAlleles));
+        return missingText(outlook);
     case SWord::unreadable:
         return Words::tr("Unknown: the S alleles \"%1\" and \"%2\" cannot both be read. Write "
                          "them as S2 S5.")

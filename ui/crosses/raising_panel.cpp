@@ -31,11 +31,11 @@ QSpinBox* countBox(const QString& name, int least, int most, int value) {
 
 RaisingPanel::RaisingPanel(QWidget* parent)
     : QWidget(parent), m_assurance(new QComboBox), m_advice(new FlowText), m_verdict(new FlowText) {
-    constexpr int kMostGenes = 2; // of each kind; together no more than a hypothesis may have
-    constexpr int kMostOnce = 4;
+    // More can be typed than can be reckoned with: then it is said why.
+    constexpr int kMostGenes = 99;
     constexpr int kMostPlants = 9999;
     constexpr int kMostCounted = 99999;
-    m_oneParentOnce = countBox(tr("Genes one parent carries once"), 0, kMostOnce, 1);
+    m_oneParentOnce = countBox(tr("Genes one parent carries once"), 0, kMostGenes, 1);
     m_bothOnce = countBox(tr("Genes both carry once, one copy enough"), 0, kMostGenes, 0);
     m_bothTwice = countBox(tr("Genes both carry once, two copies needed"), 0, kMostGenes, 0);
     m_plants = countBox(tr("Plants wanted"), 1, kMostPlants, 10);
@@ -93,6 +93,17 @@ void RaisingPanel::say() {
     const WantedGenes genes{m_oneParentOnce->value(), m_bothOnce->value(), m_bothTwice->value()};
     const auto advice =
         raisingAdvice(m_plants->value(), genes, m_record, m_assurance->currentData().toDouble());
+    constexpr int kMostTogether = 8; // of a hypothesis
+    const int together = genes.oneParentOnce + genes.bothOnce + genes.bothOnceTwoCopies;
+    if (together > kMostTogether) {
+        m_advice->setText(tr("%1 genes at once: no more than %2 can be reckoned with, and already "
+                             "8 genes of which both copies are needed meet in 1 of 65,536 "
+                             "seedlings. Lower the numbers above.")
+                              .arg(together)
+                              .arg(kMostTogether));
+        m_verdict->clear();
+        return;
+    }
     m_advice->setText(advice ? raisingText(*advice, m_record)
                              : QString::fromStdString(advice.problem().sentence()));
     const auto classes = wantedClasses(genes);

@@ -22,6 +22,7 @@ class RaisingPanel : public QWidget {
     void setRecord(const RaisingRecord& record);
 
     [[nodiscard]] QSpinBox* oneParentOnce() const { return m_oneParentOnce; }
+    [[nodiscard]] QSpinBox* bothTwice() const { return m_bothTwice; }
     [[nodiscard]] QSpinBox* plants() const { return m_plants; }
     [[nodiscard]] QSpinBox* seenWith() const { return m_seenWith; }
     [[nodiscard]] QSpinBox* seenWithout() const { return m_seenWithout; }

@@ -81,6 +81,31 @@ TEST(CrossOutlook, PollenByTheAllelesOfTheBook) {
     EXPECT_EQ(orchard.outlook(orchard.mother, orchard.father).sWord, SWord::unreadable);
 }
 
+TEST(CrossOutlook, WhatTheParentsOfAParentLeaveOpen) {
+    ParentsOrchard orchard;
+    const Genotype child = orchard.child("AT17-001");
+    const Genotype other = orchard.child("AT17-002");
+    EXPECT_FALSE(orchard.outlook(child, orchard.mother).possible) << "nothing is written down";
+    orchard.giveAlleles(orchard.mother, "S2 S5");
+    orchard.giveAlleles(orchard.father, "S5 S7");
+    const auto back = orchard.outlook(child, orchard.father);
+    EXPECT_EQ(back.sWord, SWord::allelesMissing);
+    ASSERT_EQ(back.seedPossible.size(), 2U);
+    for (const SClass& one : back.seedPossible) { // S7 came with the pollen, S5 was rejected
+        EXPECT_NEAR(one.share, 0.5, 1e-12);
+        EXPECT_TRUE(one.genotype.text() == "S2 S7" || one.genotype.text() == "S5 S7");
+    }
+    ASSERT_TRUE(back.possible); // S5 S7 on S2 S7: half; on S5 S7: none
+    EXPECT_EQ(back.possible->acceptedLow, 0);
+    EXPECT_EQ(back.possible->acceptedHigh, 0.5);
+    EXPECT_NEAR(back.possible->acceptedMean, 0.25, 1e-12);
+    const auto sibs = orchard.outlook(child, other); // alike: none; unlike: half
+    ASSERT_TRUE(sibs.possible);
+    EXPECT_NEAR(sibs.possible->acceptedMean, 0.25, 1e-12);
+    orchard.giveAlleles(orchard.father, "S2 S5"); // rejected: then it is not the father
+    EXPECT_TRUE(orchard.outlook(child, orchard.mother).seedPossible.empty());
+}
+
 TEST(CrossOutlook, KinshipAndFounders) {
     ParentsOrchard orchard;
     const Genotype one = orchard.child("AT17-001");

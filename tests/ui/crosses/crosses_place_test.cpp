@@ -173,5 +173,50 @@ TEST(CrossesPlace, CountsTheSeedsToSow) {
     EXPECT_FALSE(raising.verdict()->text().isEmpty()) << "nothing to tell apart, and it says so";
 }
 
+TEST(CrossesPlace, SaysWhyTooManyGenesCannotBeReckonedWith) {
+    test::SmallOrchard orchard;
+    const auto book = bookOfTwoCrosses(orchard);
+    CrossesPlace place(*book);
+    place.show();
+    RaisingPanel& raising = *place.raising();
+    raising.bothTwice()->selectAll();
+    QTest::keyClicks(raising.bothTwice(), QStringLiteral("9"));
+    EXPECT_EQ(raising.bothTwice()->value(), 9);
+    EXPECT_TRUE(raising.advice()->text().contains(QStringLiteral("no more than 8")))
+        << raising.advice()->text().toStdString();
+    raising.bothTwice()->selectAll();
+    QTest::keyClicks(raising.bothTwice(), QStringLiteral("3"));
+    EXPECT_TRUE(raising.advice()->text().contains(QStringLiteral("raise")));
+}
+
+TEST(CrossesPlace, SaysOfAParentWithoutAllelesWhatItsOwnParentsLeaveOpen) {
+    test::SmallOrchard orchard;
+    ChangeSet alleles;
+    alleles.sentence = "S alleles";
+    for (auto [parent, text] : {std::pair{&orchard.mother, "S2 S5"}, {&orchard.father, "S5 S7"}}) {
+        const Genotype before = *parent;
+        parent->selfAlleles = text;
+        alleles.edit(before, *parent);
+    }
+    orchard.apply(alleles);
+    orchard.seedling(orchard.row(1), 1, "AT17-001"); // S2 S7 or S5 S7
+    auto book = OpenBook::open(orchard.takeStore(), {}, {});
+    ASSERT_TRUE(book);
+    CrossesPlace place(**book);
+    place.show();
+    OutlookPanel& outlook = *place.outlook();
+    const auto type = [](QLineEdit* edit, const char* text) {
+        edit->selectAll();
+        QTest::keyClicks(edit, QString::fromLatin1(text));
+    };
+    type(outlook.seedEdit(), "AT17-001");
+    type(outlook.pollenEdit(), "Russet Moor"); // S5 S7: half accepted, or none
+    const QString words = outlook.pollenWords()->text();
+    EXPECT_TRUE(words.startsWith(QStringLiteral("Between 0"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("S2 S7 (50")));
+    EXPECT_TRUE(words.contains(QStringLiteral("S5 S7 (50")));
+    EXPECT_TRUE(words.contains(QStringLiteral("25")));
+}
+
 } // namespace
 } // namespace pipwright::ui
