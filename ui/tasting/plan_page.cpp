@@ -6,7 +6,7 @@
 #include "core/plan/sitting_proposals.h"
 #include "ui/book/open_book.h"
 #include "ui/tasting/plan_lots_model.h"
-#include "ui/tasting/plan_words.h"
+#include "ui/tasting/plan_view.h"
 #include "ui/tasting/sheet_table.h"
 #include "ui/tasting/sitting_list_model.h"
 #include "ui/tasting/taster_row.h"
@@ -22,10 +22,8 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
-#include <QStandardItemModel>
 #include <QVBoxLayout>
 
 #include <set>
@@ -38,7 +36,6 @@ constexpr int kPlanFruitWidth = 150;
 constexpr int kPlanWordWidth = 112;
 constexpr int kPlanPathWidth = 100;
 constexpr int kPlanDateWidth = 260;
-constexpr int kPlanPersonWidth = 84;
 constexpr int kDraws = 90'000;
 
 InexactDate plannedDay(Date day) {
@@ -59,7 +56,8 @@ void PlanPage::build() {
     auto* splitter = new QSplitter(Qt::Horizontal);
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(buildLeft());
-    splitter->addWidget(buildRight());
+    m_view = new PlanView;
+    splitter->addWidget(m_view);
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 2);
     splitter->setSizes({3 * kPlanDateWidth, 2 * kPlanDateWidth});
@@ -135,35 +133,6 @@ QWidget* PlanPage::buildLeft() {
     column->addWidget(m_fault);
     column->addLayout(offers);
     return left;
-}
-
-QWidget* PlanPage::buildRight() {
-    const Theme& theme = lightTheme();
-    m_cells = new QStandardItemModel(this);
-    m_orders = new PlainTable(tr("Codes in each taster's order"));
-    m_orders->setModel(m_cells);
-    m_orders->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_orders->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
-    m_orders->verticalHeader()->show();
-    m_reasons = new FlowText({}, FlowText::Weight::second);
-    m_warnings = new FlowText;
-    auto* right = new QWidget;
-    auto* column = new QVBoxLayout(right);
-    column->setContentsMargins(theme.space, 0, 0, 0);
-    column->setSpacing(theme.space);
-    column->addWidget(new FlowText(tr("As it will be served"), FlowText::Weight::strong));
-    column->addWidget(m_warnings);
-    column->addWidget(m_orders);
-    column->addWidget(m_reasons);
-    column->addWidget(new FlowText(tastingCaution(), FlowText::Weight::small));
-    column->addStretch(1);
-    auto* scroll = new QScrollArea;
-    scroll->setWidget(right);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setMinimumWidth(kPlanDateWidth);
-    return scroll;
 }
 
 void PlanPage::connectParts() {
@@ -401,51 +370,21 @@ void PlanPage::look() {
                          .toString(),
                      QString::fromStdString(fault->second.sentence())));
     }
-    showPlan();
+    if (m_plan) {
+        m_view->showPlan(*m_plan);
+    } else {
+        m_view->showNone(isBegun() ? m_problem : std::nullopt);
+    }
     propose();
     m_looking = false;
 }
 
-void PlanPage::showPlan() {
-    m_cells->clear();
-    m_orders->setVisible(m_plan.has_value());
-    if (!m_plan) {
-        m_warnings->hide();
-        m_reasons->setText(m_problem && isBegun()
-                               ? QString::fromStdString(m_problem->sentence())
-                               : tr("Name the lots and who tastes: codes and orders appear here."));
-        return;
-    }
-    const SittingPlan& plan = *m_plan;
-    QStringList tasters;
-    for (const Person& taster : plan.tasters) {
-        tasters << QString::fromStdString(taster.name);
-    }
-    m_cells->setHorizontalHeaderLabels(tasters);
-    for (int place = 0; place < plan.served(); ++place) {
-        QList<QStandardItem*> items;
-        for (const std::vector<int>& row : plan.orders.rows) {
-            const int lot = row[static_cast<std::size_t>(place)];
-            items << new QStandardItem(
-                QString::fromStdString(plan.lots[static_cast<std::size_t>(lot)].code));
-        }
-        m_cells->appendRow(items);
-    }
-    m_orders->fitColumns(2 * kPlanPersonWidth);
-    m_orders->updateGeometry();
-    QStringList warnings;
-    QStringList reasons;
-    for (const PlanRemark& one : plan.remarks) {
-        (one.isWarning() ? warnings : reasons)
-            << (one.isWarning() ? QStringLiteral("⚠ ") : QString()) + planRemarkWords(one);
-    }
-    m_warnings->setText(warnings.join(QLatin1Char('\n')));
-    m_warnings->setVisible(!warnings.isEmpty());
-    m_reasons->setText(reasons.join(QLatin1Char('\n')));
+QString PlanPage::remarks() const {
+    return m_view->remarks();
 }
 
-QString PlanPage::remarks() const {
-    return m_warnings->text() + QLatin1Char('\n') + m_reasons->text();
+PlainTable* PlanPage::orders() const {
+    return m_view->orders();
 }
 
 void PlanPage::sayCell() {

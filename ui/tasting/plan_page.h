@@ -9,7 +9,6 @@
 
 class QLineEdit;
 class QPushButton;
-class QStandardItemModel;
 
 namespace pipwright::ui {
 
@@ -20,6 +19,7 @@ class NoticeBar;
 class OpenBook;
 class PlainTable;
 class PlanLotsModel;
+class PlanView;
 class SheetTable;
 class TasterRow;
 
@@ -52,7 +52,7 @@ class PlanPage : public QWidget {
     [[nodiscard]] QPushButton* repeatButton() const { return m_repeat; }
     [[nodiscard]] QPushButton* twiceButton() const { return m_twice; }
     [[nodiscard]] QPushButton* drawButton() const { return m_draw; }
-    [[nodiscard]] PlainTable* orders() const { return m_orders; }
+    [[nodiscard]] PlainTable* orders() const;
     /// Everything said about the plan.
     [[nodiscard]] QString remarks() const;
     /// The plan as it stands; nothing while it cannot be made.
@@ -72,7 +72,6 @@ class PlanPage : public QWidget {
   private:
     void build();
     [[nodiscard]] QWidget* buildLeft();
-    [[nodiscard]] QWidget* buildRight();
     void connectParts();
     void addTrees();
     [[nodiscard]] std::vector<Index> treesToAdd() const;
@@ -81,7 +80,6 @@ class PlanPage : public QWidget {
     void takeRepeat();
     void propose();
     void look();
-    void showPlan();
     void sayCell();
     [[nodiscard]] std::optional<SittingWish> wish() const;
 
@@ -109,10 +107,7 @@ class PlanPage : public QWidget {
     QPushButton* m_repeat;
     QPushButton* m_twice;
     QPushButton* m_draw;
-    PlainTable* m_orders;
-    QStandardItemModel* m_cells;
-    FlowText* m_reasons;
-    FlowText* m_warnings;
+    PlanView* m_view;
     NoticeBar* m_notice;
     QPushButton* m_keep;
     QPushButton* m_later;

@@ -7,8 +7,8 @@
 #include "ui/tasting/planned_page.h"
 #include "ui/tasting/sitting_list_model.h"
 #include "ui/tasting/sitting_page.h"
-#include "ui/tasting/sitting_result.h"
 #include "ui/tasting/sitting_sheet.h"
+#include "ui/tasting/sitting_view.h"
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/empty_place.h"
 #include "ui/widgets/flow_text.h"
@@ -131,25 +131,8 @@ void TastingsPlace::build() {
     m_list->horizontalHeader()->setResizeContentsPrecision(0);
     m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_list->horizontalHeader()->setSectionResizeMode(SittingListModel::what, QHeaderView::Stretch);
-    m_page = new SittingPage(m_book);
-    m_result = new SittingResult(m_book);
-    m_parts = new ChipRow(tr("What of the sitting is shown"));
-    m_parts->setChips({{QStringLiteral("result"), tr("what it says"), {}, {}},
-                       {QStringLiteral("scores"), tr("scores and conditions"), {}, {}}});
-    m_parts->setChosen(QStringLiteral("result"));
-    m_heldPart = new QStackedWidget;
-    m_heldPart->addWidget(m_result);
-    m_heldPart->addWidget(m_page);
-    m_held = new QWidget;
-    auto* held = new QVBoxLayout(m_held);
-    held->setContentsMargins(0, 0, 0, 0);
-    held->setSpacing(0);
-    m_partsBar = new QWidget;
-    auto* parts = new QHBoxLayout(m_partsBar);
-    parts->setContentsMargins(theme.space, theme.space, theme.space, 0);
-    parts->addWidget(m_parts);
-    held->addWidget(m_partsBar);
-    held->addWidget(m_heldPart, 1);
+    m_held = new SittingView(m_book);
+    m_page = m_held->page();
     m_sheet = new SittingSheet(m_book);
     m_plan = new PlanPage(m_book);
     m_planned = new PlannedPage(m_book);
@@ -215,17 +198,14 @@ void TastingsPlace::connectParts() {
         showChosen();
         if (m_right->currentWidget() == m_planned) {
             m_planned->beginEntry();
-        } else if (m_heldPart->currentWidget() == m_result) {
-            m_result->table()->setFocus(Qt::OtherFocusReason);
         } else {
-            m_page->table()->setFocus(Qt::OtherFocusReason);
+            m_held->takeFocus();
         }
     });
     connect(m_page, &SittingPage::conditionWanted, this, &TastingsPlace::conditionWanted);
     connect(m_sheet, &SittingSheet::kept, this, &TastingsPlace::closeSheet);
     connect(m_sheet, &SittingSheet::leftAlone, this, &TastingsPlace::closeSheet);
     connect(m_sheet, &SittingSheet::begunChanged, this, &TastingsPlace::nameButtons);
-    connect(m_parts, &ChipRow::choiceMade, this, &TastingsPlace::showHeld);
     connect(m_plan, &PlanPage::kept, this, [this](TastingId tasting) {
         m_shown->setChosen(QStringLiteral("table"));
         m_only.reset();
@@ -243,9 +223,9 @@ void TastingsPlace::connectParts() {
     connect(m_planned, &PlannedPage::leftAlone, this,
             [this] { m_list->setFocus(Qt::OtherFocusReason); });
     connect(m_planned, &PlannedPage::opened, this, [this] {
-        m_parts->setChosen(QStringLiteral("result"));
         showChosen();
-        m_result->table()->setFocus(Qt::OtherFocusReason);
+        m_held->showResult();
+        m_held->takeFocus();
     });
     connect(&m_book, &OpenBook::viewChanged, this, &TastingsPlace::follow);
     const auto onKey = [this](Qt::Key key, void (TastingsPlace::*what)()) {
@@ -255,6 +235,10 @@ void TastingsPlace::connectParts() {
     };
     onKey(Qt::Key_E, &TastingsPlace::newSitting);
     onKey(Qt::Key_L, &TastingsPlace::planSitting);
+}
+
+SittingResult* TastingsPlace::result() const {
+    return m_held->result();
 }
 
 bool TastingsPlace::isEntering() const {
@@ -366,23 +350,8 @@ void TastingsPlace::refreshShown() {
         line.tastings.size() == 1 && !line.bites && m_planned->showSitting(line.tastings.front());
     m_right->setCurrentWidget(sealed ? static_cast<QWidget*>(m_planned) : m_held);
     if (!sealed) {
-        showHeld();
-        m_page->refresh();
+        m_held->refresh();
     }
-}
-
-/// What a blind sitting says stands before its scores; other sittings have only these.
-void TastingsPlace::showHeld() {
-    const QModelIndex current = m_list->currentIndex();
-    if (!current.isValid()) {
-        return;
-    }
-    const SittingLine& line = m_model->line(current.row());
-    const bool says = !line.bites && m_result->showSitting(line.tastings);
-    m_partsBar->setVisible(says);
-    m_heldPart->setCurrentWidget(says && m_parts->chosen() == QStringLiteral("result")
-                                     ? static_cast<QWidget*>(m_result)
-                                     : m_page);
 }
 
 void TastingsPlace::readInBackground() {
@@ -459,8 +428,7 @@ void TastingsPlace::showChosen() {
         return;
     }
     m_right->setCurrentWidget(m_held);
-    showHeld();
-    m_page->showSitting(line);
+    m_held->showSitting(line);
 }
 
 void TastingsPlace::findOnly() {

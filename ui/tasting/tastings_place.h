@@ -28,6 +28,7 @@ class SittingListModel;
 class SittingPage;
 class SittingResult;
 class SittingSheet;
+class SittingView;
 
 /// The place "Tastings": every sitting of the book, newest first, the chosen one as lots by
 /// tasters, the sheet of a new one, and the plan of one that is to be held. A planned one shows its
@@ -49,7 +50,7 @@ class TastingsPlace : public QWidget {
     [[nodiscard]] SittingSheet* sheet() const { return m_sheet; }
     [[nodiscard]] PlanPage* planPage() const { return m_plan; }
     [[nodiscard]] PlannedPage* plannedPage() const { return m_planned; }
-    [[nodiscard]] SittingResult* result() const { return m_result; }
+    [[nodiscard]] SittingResult* result() const;
     [[nodiscard]] QPushButton* planButton() const { return m_planNew; }
     [[nodiscard]] ChipRow* shownChips() const { return m_shown; }
     [[nodiscard]] QLineEdit* filterLine() const { return m_filter; }
@@ -77,7 +78,6 @@ class TastingsPlace : public QWidget {
     void takeFound(int search, const Result<std::unordered_set<Uuid>>& found);
     void nameButtons();
     void refreshShown();
-    void showHeld();
 
     OpenBook& m_book;
     std::vector<TastingEntry> m_entries;
@@ -99,11 +99,7 @@ class TastingsPlace : public QWidget {
     PlainTable* m_list;
     SittingListModel* m_model;
     QStackedWidget* m_right;
-    QWidget* m_held; ///< the chosen sitting, after the event
-    QWidget* m_partsBar;
-    ChipRow* m_parts;
-    QStackedWidget* m_heldPart; ///< the result or the page
-    SittingResult* m_result;
+    SittingView* m_held;
     SittingPage* m_page;
     SittingSheet* m_sheet;
     PlanPage* m_plan;
