@@ -771,6 +771,10 @@ Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
         <source>What to do first</source>
         <translation>Was zuerst zu tun ist</translation>
     </message>
+    <message>
+        <source>Merit</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::ui::AncestryView</name>
@@ -7248,14 +7252,6 @@ nach Tagen vom Baum</translation>
         <source>Tasters</source>
         <translation>Verkoster</translation>
     </message>
-    <message>
-        <source>Codes in each taster&apos;s order</source>
-        <translation>Nummern in der Reihenfolge jedes Verkosters</translation>
-    </message>
-    <message>
-        <source>As it will be served</source>
-        <translation>So wird vorgelegt</translation>
-    </message>
     <message numerus="yes">
         <source>Add %n tree(s) marked on the map</source>
         <translation>
@@ -7279,10 +7275,6 @@ nach Tagen vom Baum</translation>
         <translation>Zeile %1, %2: %3</translation>
     </message>
     <message>
-        <source>Name the lots and who tastes: codes and orders appear here.</source>
-        <translation>Nennen Sie die Proben und wer verkostet: Nummern und Reihenfolgen erscheinen hier.</translation>
-    </message>
-    <message>
         <source>%1. A &quot; repeats what stands above.</source>
         <translation>%1. Ein &quot; wiederholt, was darüber steht.</translation>
     </message>
@@ -7293,6 +7285,33 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Type it as you know it: 22 Aug, week 34, late August.</source>
         <translation>Schreiben Sie ihn, wie Sie ihn wissen: 22. Aug, Woche 34, Ende August.</translation>
+    </message>
+    <message>
+        <source>Serve this line once (Ctrl+B)</source>
+        <translation>Diese Zeile einmal vorlegen (Strg+B)</translation>
+    </message>
+    <message>
+        <source>Hide this line twice (Ctrl+B)</source>
+        <translation>Diese Zeile zweimal verstecken (Strg+B)</translation>
+    </message>
+    <message>
+        <source>The benchmark is served under two codes.</source>
+        <translation>Die Vergleichssorte wird unter zwei Nummern vorgelegt.</translation>
+    </message>
+</context>
+<context>
+    <name>pipwright::ui::PlanView</name>
+    <message>
+        <source>Codes in each taster&apos;s order</source>
+        <translation>Nummern in der Reihenfolge jedes Verkosters</translation>
+    </message>
+    <message>
+        <source>As it will be served</source>
+        <translation>So wird vorgelegt</translation>
+    </message>
+    <message>
+        <source>Name the lots and who tastes: codes and orders appear here.</source>
+        <translation>Nennen Sie die Proben und wer verkostet: Nummern und Reihenfolgen erscheinen hier.</translation>
     </message>
 </context>
 <context>
@@ -8717,6 +8736,21 @@ nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>
+    <name>pipwright::ui::SittingView</name>
+    <message>
+        <source>What of the sitting is shown</source>
+        <translation>Was von der Verkostung gezeigt wird</translation>
+    </message>
+    <message>
+        <source>what it says</source>
+        <translation>was sie sagt</translation>
+    </message>
+    <message>
+        <source>scores and conditions</source>
+        <translation>Noten und Zustände</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::StartPage</name>
     <message>
         <source>Pipwright</source>
@@ -8954,18 +8988,6 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Looking for these sittings …</source>
         <translation>Diese Sitzungen werden gesucht …</translation>
-    </message>
-    <message>
-        <source>What of the sitting is shown</source>
-        <translation>Was von der Verkostung gezeigt wird</translation>
-    </message>
-    <message>
-        <source>what it says</source>
-        <translation>was sie sagt</translation>
-    </message>
-    <message>
-        <source>scores and conditions</source>
-        <translation>Noten und Zustände</translation>
     </message>
     <message>
         <source>Go on with the plan (Ctrl+L)</source>
@@ -9724,6 +9746,10 @@ nach Tagen vom Baum</translation>
     <message>
         <source>Find a tree, row/place, family, word or command (Ctrl+K or /)</source>
         <translation>Baum, Reihe/Platz, Familie, Wort oder Befehl finden (Strg+K oder /)</translation>
+    </message>
+    <message>
+        <source>Merit</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>
