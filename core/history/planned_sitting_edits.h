@@ -26,7 +26,7 @@ struct PlannedSitting {
     Date date;
     std::string title;
     Sight sight = Sight::blind;
-    std::int64_t draw = 0; ///< makes codes and orders again
+    std::int64_t draw = 0; ///< number codes and orders were drawn from
     std::vector<Person> newPersons;
     std::vector<PersonId> tasters;
     std::vector<PlannedLot> lots;

@@ -216,8 +216,8 @@ std::string deedSentence(const PlanRemark& one) {
     switch (one.kind) {
     case PlanRemarkKind::codesDrawn:
         return "Codes differ in two digits or more, none reads as a number upside down, none was "
-               "used lately; draw " +
-               std::to_string(one.other) + " makes them again.";
+               "used lately. Drawn with number " +
+               std::to_string(one.other) + ".";
     case PlanRemarkKind::benchmarkTwice:
         if (one.other == 0) {
             return one.name + " is the benchmark, hidden twice under two codes: how far "

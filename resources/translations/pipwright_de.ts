@@ -7362,10 +7362,6 @@ nach Tagen vom Baum</translation>
         <translation>Ungleichheit %1 (Quadratsumme über der kleinstmöglichen): Eine Probe oder ein Verkoster mehr oder weniger kann sie ausgleichen.</translation>
     </message>
     <message>
-        <source>Codes differ in two digits or more, none reads as a number upside down, none was used lately; draw %1 makes them again.</source>
-        <translation>Die Nummern unterscheiden sich in mindestens zwei Ziffern, keine liest sich auf dem Kopf als Zahl, keine war kürzlich vergeben; Auslosung %1 ergibt sie wieder.</translation>
-    </message>
-    <message>
         <source>%1 is the benchmark, hidden twice under two codes; it usually ripens with the middle lot.</source>
         <translation>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt; sie reift sonst mit der mittleren Probe.</translation>
     </message>
@@ -7589,12 +7585,16 @@ nach Tagen vom Baum</translation>
         <translation>Wer was bekommt, in dieser Reihenfolge</translation>
     </message>
     <message>
-        <source>Draw %1 makes these codes and orders again.</source>
-        <translation>Auslosung %1 ergibt diese Nummern und Reihenfolgen wieder.</translation>
-    </message>
-    <message>
         <source>%1 is the benchmark, hidden twice under two codes: how far a taster&apos;s two scores lie apart shows what a score is worth.</source>
         <translation>%1 ist die Vergleichssorte, zweimal unter zwei Nummern versteckt: Wie weit die zwei Noten eines Verkosters auseinanderliegen, zeigt, was eine Note wert ist.</translation>
+    </message>
+    <message>
+        <source>Codes differ in two digits or more, none reads as a number upside down, none was used lately. Drawn with number %1.</source>
+        <translation>Die Nummern unterscheiden sich in mindestens zwei Ziffern, keine liest sich auf dem Kopf als Zahl, keine war kürzlich vergeben. Ausgelost mit der Zahl %1.</translation>
+    </message>
+    <message>
+        <source>Drawn with number %1.</source>
+        <translation>Ausgelost mit der Zahl %1.</translation>
     </message>
 </context>
 <context>

@@ -50,7 +50,7 @@ QString deedWords(const PlanRemark& one) {
     switch (one.kind) {
     case PlanRemarkKind::codesDrawn:
         return PlanWords::tr("Codes differ in two digits or more, none reads as a number upside "
-                             "down, none was used lately; draw %1 makes them again.")
+                             "down, none was used lately. Drawn with number %1.")
             .arg(one.other);
     case PlanRemarkKind::benchmarkTwice:
         if (one.other == 0) {
@@ -193,7 +193,7 @@ SittingWords translatedSittingWords() {
     put(words.condition, PlanWords::tr("condition"));
     put(words.role, PlanWords::tr("why"));
     put(words.orders, PlanWords::tr("Who gets what, in this order"));
-    put(words.drawn, PlanWords::tr("Draw %1 makes these codes and orders again."));
+    put(words.drawn, PlanWords::tr("Drawn with number %1."));
     return words;
 }
 

@@ -44,7 +44,7 @@ struct SittingWords {
     std::string condition = "condition";
     std::string role = "why";
     std::string orders = "Who gets what, in this order";
-    std::string drawn = "Draw %1 makes these codes and orders again.";
+    std::string drawn = "Drawn with number %1.";
 };
 
 /// A taster and the codes in his order.

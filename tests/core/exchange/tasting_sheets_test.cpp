@@ -136,7 +136,7 @@ TEST(SittingKeyPage, TellsWhatStandsBehindTheCodesAndWhoGetsWhat) {
     EXPECT_THAT(texts, Contains("254"));
     EXPECT_THAT(texts, Contains("AT17-014"));
     EXPECT_THAT(texts, Contains(HasSubstr("Mara Thorne: 417 · 254")));
-    EXPECT_THAT(texts, Contains(HasSubstr("Draw 17")));
+    EXPECT_THAT(texts, Contains(HasSubstr("Drawn with number 17")));
 }
 
 } // namespace
