@@ -244,6 +244,11 @@ Result<MeritModel> MeritModel::fit(MeritFamilies families, TraitRecords records,
                        "All scores are the same, so nothing can be told apart.",
                        "Taste again, and use the whole of the scale.", ""};
     }
+    if (records.records.size() == 1 && !records.isLiking() && !options.priors) {
+        return Problem{ProblemCode::badInput,
+                       "One value alone does not say how much this trait varies.",
+                       "Record it on more fruit or trees.", ""};
+    }
     auto shared = std::make_shared<const TraitRecords>(std::move(records));
     Result<FittedDesign> fitted = fitWithTasterNoise(families, *shared, options, stop);
     if (!fitted) {
