@@ -80,6 +80,7 @@ void Workbench::build() {
     add("grafting", IconName::grafting, tr("Grafting"), m_grafting);
     add("paper", IconName::paper, tr("Paper"), m_paper);
     m_sheet = new TreeSheet(*m_book);
+    m_sheet->setMeritDesk(m_meritDesk.get());
 
     m_finder = new FinderLine;
     m_finder->setPlaceholder(tr("Find a tree, row/place, family, word or command (Ctrl+K or /)"));
@@ -143,6 +144,7 @@ void Workbench::connectParts() {
         foldSheet(false);
         m_sheet->setFocus(Qt::OtherFocusReason);
     });
+    connect(m_sheet, &TreeSheet::meritWanted, this, [this] { goTo(QStringLiteral("merit")); });
     connect(m_rows, &RowsPlace::hintWanted, m_status, &StatusLine::hint);
     connect(m_rows, &RowsPlace::filterWordsChanged, this,
             [this] { m_status->setFilter(m_rows->filterWords()); });

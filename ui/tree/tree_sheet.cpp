@@ -10,6 +10,7 @@
 #include "ui/tree/sheet_section.h"
 #include "ui/tree/tree_journal.h"
 #include "ui/tree/tree_words.h"
+#include "ui/tree/verdict_card.h"
 #include "ui/widgets/empty_place.h"
 #include "ui/widgets/notice_bar.h"
 
@@ -46,7 +47,8 @@ TreeSheet::TreeSheet(OpenBook& book, QWidget* parent)
       m_empty(new EmptyPlace(IconName::tree, tr("No tree is selected"),
                              tr("Choose one in the rows, or find it with Ctrl+K: its life will "
                                 "stand here."))),
-      m_scroll(new QScrollArea), m_head(new TreeHead), m_kin(new KinView), m_life(new LifeLine),
+      m_scroll(new QScrollArea), m_head(new TreeHead), m_verdict(new VerdictCard),
+      m_kin(new KinView), m_life(new LifeLine),
       m_tastings(new RecordList(tr("Not tasted yet. B puts down a bite."))),
       m_seen(new RecordList(tr("Nothing seen yet. N notes, W marks on a walk, O observes."))),
       m_photos(new PhotoStrip(book)), m_journal(new TreeJournal(book)) {
@@ -59,6 +61,7 @@ TreeSheet::TreeSheet(OpenBook& book, QWidget* parent)
     connect(m_head, &TreeHead::plantWanted, this,
             [this](Index plant) { m_book.selectPlant(plant); });
     connect(m_head, &TreeHead::identityActionWanted, this, &TreeSheet::act);
+    connect(m_verdict, &VerdictCard::meritWanted, this, &TreeSheet::meritWanted);
     connect(m_kin, &KinView::genotypeWanted, &m_book, &OpenBook::selectGenotype);
     for (RecordList* list : {m_tastings, m_seen}) {
         connect(list, &RecordList::voidWanted, m_strip, &EntryStrip::beginVoiding);
@@ -94,6 +97,7 @@ void TreeSheet::build() {
     column->setSpacing(6);
     column->setSizeConstraint(QLayout::SetNoConstraint);
     column->addWidget(m_head);
+    column->addWidget(m_verdict);
     column->addWidget(new SheetSection(tr("Ancestry"), m_kin));
     column->addWidget(new SheetSection(tr("Life by crop year"), m_life));
     m_tastingSection = new SheetSection(tr("Tastings"), m_tastings);
@@ -141,6 +145,10 @@ QStringList TreeSheet::keysHelp() {
 void TreeSheet::setUnits(UnitChoice units) {
     m_units = units;
     present();
+}
+
+void TreeSheet::setMeritDesk(const MeritDesk* desk) {
+    m_verdict->setDesk(desk);
 }
 
 void TreeSheet::begin(EntryKind kind) {
@@ -191,6 +199,7 @@ void TreeSheet::present() {
         return;
     }
     m_head->show(*m_facts, m_units);
+    m_verdict->show(m_facts->genotype);
     m_kin->show(*m_facts);
     m_life->show(*m_facts);
     m_tastings->setRecords(tastingWords(*m_facts));

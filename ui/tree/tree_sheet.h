@@ -21,12 +21,14 @@ class EmptyPlace;
 class EntryStrip;
 class KinView;
 class LifeLine;
+class MeritDesk;
 class NoticeBar;
 class OpenBook;
 class PhotoStrip;
 class RecordList;
 class SheetSection;
 class TreeJournal;
+class VerdictCard;
 struct KeptLot;
 
 /// The selected tree, whatever place is shown beside it: who it is, where it comes from, its life,
@@ -41,11 +43,14 @@ class TreeSheet : public QWidget {
     [[nodiscard]] static QStringList keysHelp();
 
     void setUnits(UnitChoice units);
+    /// Where verdicts come from; it must outlive the sheet.
+    void setMeritDesk(const MeritDesk* desk);
     [[nodiscard]] const std::optional<TreeFacts>& facts() const { return m_facts; }
     [[nodiscard]] EntryStrip* strip() const { return m_strip; }
     /// What was kept last; hidden while there is nothing to say.
     [[nodiscard]] NoticeBar* said() const { return m_said; }
     [[nodiscard]] TreeHead* head() const { return m_head; }
+    [[nodiscard]] VerdictCard* verdict() const { return m_verdict; }
     [[nodiscard]] KinView* kin() const { return m_kin; }
     [[nodiscard]] LifeLine* life() const { return m_life; }
     [[nodiscard]] RecordList* tastings() const { return m_tastings; }
@@ -62,6 +67,10 @@ class TreeSheet : public QWidget {
     void begin(pipwright::ui::EntryKind kind);
     /// Opens the strip to put the condition of a lot right.
     void beginCondition(const pipwright::ui::KeptLot& kept);
+
+  Q_SIGNALS:
+    /// Where the verdict comes from is wanted.
+    void meritWanted();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -85,6 +94,7 @@ class TreeSheet : public QWidget {
     EmptyPlace* m_empty;
     QScrollArea* m_scroll;
     TreeHead* m_head;
+    VerdictCard* m_verdict;
     KinView* m_kin;
     LifeLine* m_life;
     RecordList* m_tastings;
