@@ -14,7 +14,6 @@ constexpr Micrometres kTableFoot = 7_mm;
 constexpr Micrometres kPadding = 1_mm;
 constexpr Micrometres kCellGap = 3_mm;
 constexpr Micrometres kRule = 0.3_mm;
-constexpr double kTitlePoints = 16.0;
 
 using Lines = std::vector<std::string>;
 

@@ -1,6 +1,7 @@
 #include "core/exchange/print/tasting_sheets.h"
 
 #include "core/exchange/print/page_flow.h"
+#include "core/exchange/print/strokes.h"
 #include "core/exchange/print/table_page.h"
 
 #include <algorithm>
@@ -11,7 +12,6 @@ namespace {
 
 constexpr Micrometres kSheetMargin = 14_mm;
 constexpr Micrometres kSheetRule = 0.2_mm;
-constexpr Micrometres kSheetHairline = 0.1_mm;
 constexpr Micrometres kNumberWidth = 10_mm;
 constexpr Micrometres kCodeWidth = 26_mm;
 constexpr Micrometres kLikingWidth = 24_mm;
@@ -19,7 +19,6 @@ constexpr Micrometres kMostRowHeight = 16_mm;
 constexpr Micrometres kPauseHeight = 7.5_mm;
 constexpr Micrometres kHeadRowHeight = 6_mm;
 constexpr Micrometres kBestHeight = 21_mm;
-constexpr double kTitlePoints = 16.0;
 constexpr double kSheetPoints = 9.5;
 constexpr double kSheetCodePoints = 17.0;
 constexpr double kSmallPoints = 8.0;
@@ -192,9 +191,8 @@ class SheetPages {
         add(FrameMark{
             {kSheetMargin + kNumberWidth + kCodeWidth, m_y + inset, 16_mm, height - inset * 2},
             kSheetRule});
-        add(LineMark{{wordsLeft(), m_y + height - 2.2_mm},
-                     {right(), m_y + height - 2.2_mm},
-                     kSheetHairline});
+        add(LineMark{
+            {wordsLeft(), m_y + height - 2.2_mm}, {right(), m_y + height - 2.2_mm}, kHairline});
         m_y += height;
     }
 

@@ -11,9 +11,9 @@ namespace pipwright {
 
 namespace {
 
-constexpr Micrometres kSheetMargin = 8_mm;
+constexpr Micrometres kWalkingMargin = 8_mm;
 constexpr Micrometres kHead = 15_mm;
-constexpr Micrometres kSheetFoot = 11_mm;
+constexpr Micrometres kWalkingFoot = 11_mm;
 constexpr Micrometres kTickSide = 5_mm;
 constexpr Micrometres kTextStart = 7.5_mm;
 constexpr Micrometres kMarkStep = 10_mm;
@@ -28,8 +28,8 @@ constexpr std::size_t kMostNoteLines = 6;
 class WalkingPages {
   public:
     WalkingPages(const WalkingSheet& sheet, const TextMeasure& measure)
-        : m_sheet(sheet), m_measure(measure), m_flow(sheet.paper, kSheetMargin, kHead, kSheetFoot) {
-    }
+        : m_sheet(sheet), m_measure(measure),
+          m_flow(sheet.paper, kWalkingMargin, kHead, kWalkingFoot) {}
 
     PrintedMatter lay(const std::vector<WalkingTree>& trees) && {
         bool isOutward = true;
@@ -189,24 +189,24 @@ class WalkingPages {
         const Micrometres right = left + m_flow.width();
         const auto site = flow(m_sites[page], 14.0, true, m_flow.width() - 40_mm);
         if (!site.empty()) {
-            marks.emplace_back(TextMark{{left, kSheetMargin, m_flow.width() - 40_mm, 7_mm},
+            marks.emplace_back(TextMark{{left, kWalkingMargin, m_flow.width() - 40_mm, 7_mm},
                                         site.front(),
                                         14.0,
                                         true,
                                         Align::left});
             for (Mark& mark : linesInBox({site.begin() + 1, site.end()},
-                                         {left, kSheetMargin + 7_mm, m_flow.width() - 40_mm, {}},
+                                         {left, kWalkingMargin + 7_mm, m_flow.width() - 40_mm, {}},
                                          kTextPoints, true, Align::left)) {
                 marks.push_back(std::move(mark));
             }
         }
-        marks.emplace_back(TextMark{{right - 38_mm, kSheetMargin, 38_mm, 7_mm},
+        marks.emplace_back(TextMark{{right - 38_mm, kWalkingMargin, 38_mm, 7_mm},
                                     m_sheet.date.iso(),
                                     11.0,
                                     true,
                                     Align::right});
         marks.emplace_back(pageNumber(m_sheet.words, page + 1, m_flow.pageCount(),
-                                      {right - 38_mm, kSheetMargin + 7_mm, 38_mm, 4_mm}));
+                                      {right - 38_mm, kWalkingMargin + 7_mm, 38_mm, 4_mm}));
         const Micrometres ruleY = m_flow.bodyBottom() + 2_mm;
         marks.emplace_back(LineMark{{left, ruleY}, {right, ruleY}, kFrame});
         const auto caution = flow(m_sheet.words.fallenFruit, kCautionPoints, false, m_flow.width());
