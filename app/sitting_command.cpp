@@ -221,7 +221,7 @@ Outcome writePapers(const OrchardView& view, const PlannedTable& table,
         sheets.paper = options.paper;
         nameAll(sheets.tasters);
         const auto matter = layOutTastingSheets(sheets, measure);
-        if (const Outcome outcome =
+        if (Outcome outcome =
                 ui::writePdf(matter.pages, tr("Tasting sheets %1").arg(day), options.sheets);
             !outcome) {
             return outcome;

@@ -84,6 +84,7 @@ class ServingCounts {
 /// 0, 1, n-1, 2, n-2 ...: neighbours differ by every step once (Williams 1949).
 std::vector<int> zigzag(int lots) {
     std::vector<int> row;
+    row.reserve(at(lots));
     for (int place = 0; place < lots; ++place) {
         row.push_back(place % 2 == 1 ? (place + 1) / 2 : (lots - place / 2) % lots);
     }

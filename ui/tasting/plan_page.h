@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/evaluation/orchard_view.h"
 #include "core/plan/sitting_plan.h"
 
 #include <QWidget>
