@@ -489,6 +489,222 @@ Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
         <source>Put the plan into the book, its key sealed.</source>
         <translation>Den Plan ins Buch legen, der Schlüssel versiegelt.</translation>
     </message>
+    <message>
+        <source>As the book stood on that day, as 2026-08-22.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A table for a spreadsheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures for another program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--as-of: &quot;%1&quot; is not a day. Write it as 2026-08-22.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--csv and --json: choose one of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard deviations: %1, a single score %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">Name</translation>
+    </message>
+    <message>
+        <source>merit</source>
+        <translation type="unfinished">Wert</translation>
+    </message>
+    <message>
+        <source>+/-</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>95 % from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation type="unfinished">bis</translation>
+    </message>
+    <message>
+        <source>reliability</source>
+        <translation type="unfinished">Verlässlichkeit</translation>
+    </message>
+    <message>
+        <source>raw mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fair lots</source>
+        <translation type="unfinished">faire Proben</translation>
+    </message>
+    <message>
+        <source>lots</source>
+        <translation type="unfinished">Proben</translation>
+    </message>
+    <message>
+        <source>tasters</source>
+        <translation type="unfinished">Verkoster</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merit of %1 in %2: what a fair, prime, fresh lot would show an average taster on an average day of an average year, from %3 scores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liking</source>
+        <translation type="unfinished">Gefallen</translation>
+    </message>
+    <message>
+        <source>points of 9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its own unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 scores are of fruit that is linked to no genotype.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The variances did not settle; take the figures with care.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>suggestion</source>
+        <translation type="unfinished">Vorschlag</translation>
+    </message>
+    <message>
+        <source>above floor %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above best %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by half a point %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>evidence</source>
+        <translation type="unfinished">Beleg</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation type="unfinished">Grund</translation>
+    </message>
+    <message>
+        <source>%1 fruited seedlings and selections, against the benchmarks of their own slot in crop year %2. These are suggestions; no stage was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taster</source>
+        <translation type="unfinished">Verkoster</translation>
+    </message>
+    <message>
+        <source>genotypes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>noise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between fruit %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No two tasters scored three of the same lots, so agreement is unknown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>path</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>longest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days good: until fewer than %1 % of the lots are liked %2 points or more; a dash: longer than %3 days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ranks everything tasted by its merit: the scores freed of taster, sitting, year and the state of the fruit, with what parents and sibs lend, and how sure that is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A trait with numbers or ordered states, by key or name; liking when left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds every fruited seedling against the benchmarks of its own slot and says what the figures suggest. It changes nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Says how high each taster scores, how well each repeats and tells fruit apart, how far they agree, and what own seedlings gain when their names are known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Says how fast each genotype loses on each way of keeping it, and for how many days it stays good.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Liking that still counts as good, 1 to 9.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--good-from: write a number from 1 to 9.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pipwright::app::FileDoors</name>
@@ -773,7 +989,7 @@ Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
     </message>
     <message>
         <source>Merit</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
 </context>
 <context>
@@ -4761,74 +4977,74 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::LadderPanel</name>
     <message>
         <source>Slot of the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitt der Saison</translation>
     </message>
     <message>
         <source>S&amp;lot</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;bschnitt</translation>
     </message>
     <message>
         <source>Elect</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen</translation>
     </message>
     <message>
         <source>Benchmark for the rung: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichssorte für die Sprosse: %1</translation>
     </message>
     <message>
         <source>Elect to the rung: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf die Sprosse wählen: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>No slots yet: mark benchmarks ripe on your walks, and the season is cut by their days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Abschnitte: Markieren Sie auf Ihren Rundgängen Vergleichssorten als reif, dann wird die Saison nach deren Tagen geteilt.</translation>
     </message>
     <message numerus="yes">
         <source>Cut the season of %1 into these %n slot(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die Saison %1 in diesen %n Abschnitt teilen</numerusform>
+            <numerusform>Die Saison %1 in diese %n Abschnitte teilen</numerusform>
         </translation>
     </message>
     <message>
         <source>No benchmark ripens in this slot or near it.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Abschnitt und daneben reift keine Vergleichssorte.</translation>
     </message>
     <message>
         <source>No benchmark ripens in this slot: those of the slots beside it stand in.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Abschnitt reift keine Vergleichssorte: Die der Abschnitte daneben springen ein.</translation>
     </message>
     <message>
         <source>Ripe in it: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin reif: %1.</translation>
     </message>
     <message>
         <source>For %1 nobody has been elected yet; cut the season first, everybody who stands here keeps the rung.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für %1 ist noch niemand gewählt; teilen Sie zuerst die Saison, alle hier Stehenden behalten ihre Sprosse.</translation>
     </message>
     <message>
         <source>%1, never tasted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nie verkostet</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch niemand</translation>
     </message>
     <message>
         <source> (%1)</source>
-        <translation type="unfinished"> (%1)</translation>
+        <translation> (%1)</translation>
     </message>
     <message>
         <source>Another of the slot has the higher merit now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere des Abschnitts hat jetzt den höheren Wert.</translation>
     </message>
 </context>
 <context>
@@ -4978,77 +5194,77 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::LookBackPanel</name>
     <message numerus="yes">
         <source>%n more</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n weiterer</numerusform>
             <numerusform>%n weitere</numerusform>
         </translation>
     </message>
     <message>
         <source>&amp;Set the book back</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch &amp;zurückstellen</translation>
     </message>
     <message>
         <source>Back to &amp;today</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu &amp;heute</translation>
     </message>
     <message>
         <source>What each threshold would have culled</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jede Schwelle verworfen hätte</translation>
     </message>
     <message>
         <source>Day the book is set back to</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, auf den das Buch zurückgestellt wird</translation>
     </message>
     <message>
         <source>As the book stood on</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Buch stand am</translation>
     </message>
     <message>
         <source>Would you have culled then what is among your best now? Set the book back to a day: tastings, walk marks, faults, decisions and elections count up to it; pedigree and identity stay as they are known today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hätten Sie damals verworfen, was heute zu Ihren Besten gehört? Stellen Sie das Buch auf einen Tag zurück: Verkostungen, Reifezeichen, Mängel, Entscheidungen und Wahlen zählen bis dahin; Abstammung und Identität bleiben, wie man sie heute kennt.</translation>
     </message>
     <message>
         <source>There is nothing to compare with today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts mit heute zu vergleichen.</translation>
     </message>
     <message numerus="yes">
         <source>Judged then: %n seedling(s). Best tenth now: %1. A seedling that was truly culled could not prove the rule wrong, so look at those tasted since.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Damals beurteilt: %n Sämling. Bestes Zehntel heute: %1. Was wirklich verworfen wurde, konnte die Regel nicht widerlegen; sehen Sie also auf die seither verkosteten.</numerusform>
+            <numerusform>Damals beurteilt: %n Sämlinge. Bestes Zehntel heute: %1. Was wirklich verworfen wurde, konnte die Regel nicht widerlegen; sehen Sie also auf die seither verkosteten.</numerusform>
         </translation>
     </message>
     <message>
         <source>rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel</translation>
     </message>
     <message>
         <source>would have culled</source>
-        <translation type="unfinished"></translation>
+        <translation>hätte verworfen</translation>
     </message>
     <message>
         <source>tasted since</source>
-        <translation type="unfinished"></translation>
+        <translation>seither verkostet</translation>
     </message>
     <message>
         <source>among the best now</source>
-        <translation type="unfinished"></translation>
+        <translation>heute unter den Besten</translation>
     </message>
     <message>
         <source>which</source>
-        <translation type="unfinished"></translation>
+        <translation>welche</translation>
     </message>
     <message>
         <source>%1, tasted since %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, seither verkostet %2</translation>
     </message>
     <message>
         <source>cull from P(below the floor) %1</source>
-        <translation type="unfinished"></translation>
+        <translation>verwerfen ab P(unter der Untergrenze) %1</translation>
     </message>
     <message>
         <source>what you had culled</source>
-        <translation type="unfinished"></translation>
+        <translation>was Sie verworfen hatten</translation>
     </message>
 </context>
 <context>
@@ -5500,829 +5716,829 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::MeritFilterBar</name>
     <message>
         <source>Show all</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle zeigen</translation>
     </message>
     <message>
         <source>Ranked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Geordnet nach</translation>
     </message>
     <message>
         <source>Slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitt</translation>
     </message>
     <message>
         <source>Species</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Stage</source>
-        <translation type="unfinished">Stufe</translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Suggestion</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschlag</translation>
     </message>
     <message>
         <source>Family</source>
-        <translation type="unfinished">Familie</translation>
+        <translation>Familie</translation>
     </message>
     <message>
         <source>liking</source>
-        <translation type="unfinished">Gefallen</translation>
+        <translation>Gefallen</translation>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished">unbekannt</translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>all slots</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Abschnitte</translation>
     </message>
     <message>
         <source>all species</source>
-        <translation type="unfinished">alle Obstarten</translation>
+        <translation>alle Arten</translation>
     </message>
     <message>
         <source>all stages</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Stufen</translation>
     </message>
     <message>
         <source>all suggestions</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Vorschläge</translation>
     </message>
     <message>
         <source>all families</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Familien</translation>
     </message>
     <message numerus="yes">
         <source>Never had a fair test: %n</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Nie fair geprüft: %n</numerusform>
+            <numerusform>Nie fair geprüft: %n</numerusform>
         </translation>
     </message>
     <message>
         <source>never had a fair test</source>
-        <translation type="unfinished"></translation>
+        <translation>nie fair geprüft</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MeritLegend</name>
     <message>
         <source>Dot: merit; thick bar: 80 %; thin bar: 95 %; open and pale: no fair lot yet. Lines: floor dotted, best solid, famous name dashed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt: Wert; dicker Balken: 80 %; dünner Balken: 95 %; offen und blass: noch keine faire Probe. Linien: Untergrenze gepunktet, Beste durchgezogen, bekannter Name gestrichelt.</translation>
     </message>
     <message>
         <source>merit, thick 80 %, thin 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert, dick 80 %, dünn 95 %</translation>
     </message>
     <message>
         <source>no fair lot yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine faire Probe</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished">Mindestmaß</translation>
+        <translation>Untergrenze</translation>
     </message>
     <message>
         <source>best</source>
-        <translation type="unfinished">Beste</translation>
+        <translation>Beste</translation>
     </message>
     <message>
         <source>famous name of its slot</source>
-        <translation type="unfinished"></translation>
+        <translation>bekannter Name des Abschnitts</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MeritPaper</name>
     <message>
         <source>Merit against the benchmarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert gegen die Vergleichssorten</translation>
     </message>
     <message>
         <source>%1, as the book stood on %2. %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, wie das Buch am %2 stand. %3</translation>
     </message>
     <message>
         <source>book not named</source>
-        <translation type="unfinished">Buch ohne Titel</translation>
+        <translation>Buch ohne Namen</translation>
     </message>
     <message>
         <source>Merit: liking in points, 1 to 9, as a fair, prime, fresh lot would show it to an average taster in an average year; ± one standard error. P: chance to be better than that benchmark of its slot. Reliability: 0 nothing known, 1 all known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert: Gefallen in Punkten, 1 bis 9, wie eine faire, genussreife, frische Probe es einem mittleren Verkoster in einem mittleren Jahr zeigte; ± ein Standardfehler. P: Wahrscheinlichkeit, besser zu sein als jene Vergleichssorte des Abschnitts. Verlässlichkeit: 0 nichts bekannt, 1 alles bekannt.</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MeritPlace</name>
     <message>
         <source>No verdict yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Urteil</translation>
     </message>
     <message>
         <source>Taste fruit and score it (B on a tree), mark benchmarks ripe (W): then every seedling stands here against the best of its days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkosten und benoten Sie Früchte (B auf einem Baum), markieren Sie Vergleichssorten als reif (W): Dann steht hier jeder Sämling gegen die Beste seiner Tage.</translation>
     </message>
     <message>
         <source>&amp;Print or save PDF</source>
-        <translation type="unfinished">&amp;Drucken oder als PDF sichern</translation>
+        <translation>&amp;Drucken oder PDF sichern</translation>
     </message>
     <message>
         <source>Seedlings by merit</source>
-        <translation type="unfinished"></translation>
+        <translation>Sämlinge nach Wert</translation>
     </message>
     <message>
         <source>Ctrl+P</source>
-        <translation type="unfinished">Strg+P</translation>
+        <translation>Strg+P</translation>
     </message>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher er kommt</translation>
     </message>
     <message>
         <source>What would settle it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es klären würde</translation>
     </message>
     <message>
         <source>Ladder of the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Leiter des Abschnitts</translation>
     </message>
     <message>
         <source>Thresholds</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwellen</translation>
     </message>
     <message>
         <source>Looking back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückblick</translation>
     </message>
     <message>
         <source>&amp;Back to the table</source>
-        <translation type="unfinished">&amp;Zurück zur Tabelle</translation>
+        <translation>&amp;Zurück zur Tabelle</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished">Esc</translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>No seedling has fruited yet. Mark the first fruit on a walk (W) or bite into it (B).</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Sämling hat getragen. Markieren Sie die erste Frucht auf einem Rundgang (W) oder beißen Sie hinein (B).</translation>
     </message>
     <message>
         <source>The book is set back: this is how it stood on %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch ist zurückgestellt: So stand es am %1.</translation>
     </message>
     <message>
         <source>Nothing can be lost: only this place looks back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts kann verloren gehen: Nur dieser Platz blickt zurück.</translation>
     </message>
     <message>
         <source>The evaluation is being made…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Auswertung entsteht …</translation>
     </message>
     <message>
         <source>Stale: from before the last edit; being worked out anew…</source>
-        <translation type="unfinished"></translation>
+        <translation>Überholt: von vor der letzten Änderung; wird neu berechnet …</translation>
     </message>
     <message>
         <source>Stale: from before the last edit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Überholt: von vor der letzten Änderung.</translation>
     </message>
     <message>
         <source>Up to date, worked out in %1 s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Stand, berechnet in %1 s.</translation>
     </message>
     <message>
         <source>Choose a seedling in the table above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie oben einen Sämling.</translation>
     </message>
     <message>
         <source>Merit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert %1</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MeritTableModel</name>
     <message>
         <source>season not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Reifezeit unbekannt</translation>
     </message>
     <message>
         <source>no benchmarks</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Vergleichssorten</translation>
     </message>
     <message>
         <source>outside all slots</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb aller Abschnitte</translation>
     </message>
     <message>
         <source>not enough yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch zu wenig</translation>
     </message>
     <message>
         <source>no benchmark</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Vergleichssorte</translation>
     </message>
     <message>
         <source>no slot</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Abschnitt</translation>
     </message>
     <message>
         <source>nobody on this rung</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprosse leer</translation>
     </message>
     <message>
         <source>%1 by family</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach Familie</translation>
     </message>
     <message>
         <source>%1 (next slot)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Nachbar)</translation>
     </message>
     <message>
         <source>never measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nie gemessen</translation>
     </message>
     <message numerus="yes">
         <source>%n record(s), %1 crop years</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Eintrag, Erntejahre: %1</numerusform>
+            <numerusform>%n Einträge, Erntejahre: %1</numerusform>
         </translation>
     </message>
     <message>
         <source>tree</source>
-        <translation type="unfinished">Baum</translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <source>slot</source>
-        <translation type="unfinished">Erntefenster</translation>
+        <translation>Abschnitt</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 bis %2</translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>worth ± error</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe ± Fehler</translation>
     </message>
     <message>
         <source>merit ± error, points</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert ± Fehler, Punkte</translation>
     </message>
     <message>
         <source>suggestion</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschlag</translation>
     </message>
     <message>
         <source>P(above floor)</source>
-        <translation type="unfinished"></translation>
+        <translation>P(über Untergrenze)</translation>
     </message>
     <message>
         <source>P(above best)</source>
-        <translation type="unfinished"></translation>
+        <translation>P(über Beste)</translation>
     </message>
     <message>
         <source>P(by %1)</source>
-        <translation type="unfinished"></translation>
+        <translation>P(um %1)</translation>
     </message>
     <message>
         <source>reliability</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlässlichkeit</translation>
     </message>
     <message>
         <source>evidence</source>
-        <translation type="unfinished">Beleg</translation>
+        <translation>Belege</translation>
     </message>
     <message>
         <source>faults</source>
-        <translation type="unfinished"></translation>
+        <translation>Mängel</translation>
     </message>
     <message>
         <source>stage</source>
-        <translation type="unfinished">Stufe</translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>family</source>
-        <translation type="unfinished">Familie</translation>
+        <translation>Familie</translation>
     </message>
     <message>
         <source>why</source>
-        <translation type="unfinished">warum</translation>
+        <translation>warum</translation>
     </message>
 </context>
 <context>
     <name>pipwright::ui::MeritWords</name>
     <message>
         <source>picked early</source>
-        <translation type="unfinished"></translation>
+        <translation>früh gepflückt</translation>
     </message>
     <message>
         <source>dropped today</source>
-        <translation type="unfinished">heute gefallen</translation>
+        <translation>heute gefallen</translation>
     </message>
     <message>
         <source>on the ground longer</source>
-        <translation type="unfinished">länger am Boden</translation>
+        <translation>länger am Boden</translation>
     </message>
     <message>
         <source>shaken</source>
-        <translation type="unfinished">geschüttelt</translation>
+        <translation>geschüttelt</translation>
     </message>
     <message>
         <source>origin unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft unbekannt</translation>
     </message>
     <message>
         <source>insect</source>
-        <translation type="unfinished">Insekt</translation>
+        <translation>Insektenfraß</translation>
     </message>
     <message>
         <source>bird</source>
-        <translation type="unfinished">Vogel</translation>
+        <translation>Vogelfraß</translation>
     </message>
     <message>
         <source>split</source>
-        <translation type="unfinished">geplatzt</translation>
+        <translation>geplatzt</translation>
     </message>
     <message>
         <source>rot</source>
-        <translation type="unfinished">Fäule</translation>
+        <translation>faul</translation>
     </message>
     <message>
         <source>paper bag</source>
-        <translation type="unfinished">Papierbeutel</translation>
+        <translation>Papiertüte</translation>
     </message>
     <message>
         <source>cloth bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoffbeutel</translation>
     </message>
     <message>
         <source>clear bag</source>
-        <translation type="unfinished">Klarsichtbeutel</translation>
+        <translation>Klarsichtbeutel</translation>
     </message>
     <message>
         <source>green</source>
-        <translation type="unfinished">grün</translation>
+        <translation>grün</translation>
     </message>
     <message>
         <source>getting there</source>
-        <translation type="unfinished"></translation>
+        <translation>fast so weit</translation>
     </message>
     <message>
         <source>early prime</source>
-        <translation type="unfinished"></translation>
+        <translation>eben reif</translation>
     </message>
     <message>
         <source>late prime</source>
-        <translation type="unfinished"></translation>
+        <translation>noch gut</translation>
     </message>
     <message>
         <source>on its way out</source>
-        <translation type="unfinished"></translation>
+        <translation>im Abgehen</translation>
     </message>
     <message>
         <source>gone</source>
-        <translation type="unfinished"></translation>
+        <translation>vorbei</translation>
     </message>
     <message>
         <source>ripeness unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Reife unbekannt</translation>
     </message>
     <message>
         <source>storage unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Lagerung unbekannt</translation>
     </message>
     <message>
         <source>sunny side</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonnenseite</translation>
     </message>
     <message>
         <source>inside</source>
-        <translation type="unfinished">innen</translation>
+        <translation>im Inneren</translation>
     </message>
     <message>
         <source>low</source>
-        <translation type="unfinished">unten</translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>lone fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>einzelne Frucht</translation>
     </message>
     <message>
         <source>light crop</source>
-        <translation type="unfinished">schwacher Behang</translation>
+        <translation>schwacher Behang</translation>
     </message>
     <message>
         <source>heavy crop</source>
-        <translation type="unfinished">starker Behang</translation>
+        <translation>starker Behang</translation>
     </message>
     <message>
         <source>first crop</source>
-        <translation type="unfinished">erste Ernte</translation>
+        <translation>erste Ernte</translation>
     </message>
     <message>
         <source>second crop</source>
-        <translation type="unfinished"></translation>
+        <translation>zweite Ernte</translation>
     </message>
     <message>
         <source>own seedling, sighted</source>
-        <translation type="unfinished"></translation>
+        <translation>eigener Sämling, offen verkostet</translation>
     </message>
     <message>
         <source>%1 (of a neighbouring slot)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (aus einem Nachbarabschnitt)</translation>
     </message>
     <message>
         <source>better than %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>besser als %1: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Tag</numerusform>
             <numerusform>%n Tage</numerusform>
         </translation>
     </message>
     <message>
         <source>not enough yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch zu wenig</translation>
     </message>
     <message>
         <source>cull</source>
-        <translation type="unfinished">verwerfen</translation>
+        <translation>verwerfen</translation>
     </message>
     <message>
         <source>taste again</source>
-        <translation type="unfinished">noch einmal kosten</translation>
+        <translation>noch einmal verkosten</translation>
     </message>
     <message>
         <source>watch</source>
-        <translation type="unfinished">beobachten</translation>
+        <translation>beobachten</translation>
     </message>
     <message>
         <source>back up now</source>
-        <translation type="unfinished">jetzt sichern</translation>
+        <translation>jetzt sichern</translation>
     </message>
     <message>
         <source>talk of a name</source>
-        <translation type="unfinished">eines Namens wert</translation>
+        <translation>über einen Namen reden</translation>
     </message>
     <message>
         <source>parent only</source>
-        <translation type="unfinished">nur als Elter</translation>
+        <translation>nur als Elter</translation>
     </message>
     <message>
         <source>decided</source>
-        <translation type="unfinished"></translation>
+        <translation>entschieden</translation>
     </message>
     <message>
         <source>The book has no benchmark of its species to beat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat keine Vergleichssorte seiner Art, die zu schlagen wäre.</translation>
     </message>
     <message>
         <source>Nobody knows when it ripens, so nobody knows what it has to beat: mark it ripe on a walk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand weiß, wann er reift, also auch nicht, was er schlagen muss: auf einem Rundgang als reif markieren.</translation>
     </message>
     <message>
         <source>It ripens outside all slots of the season: cut one for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er reift außerhalb aller Abschnitte der Saison: einen dafür abteilen.</translation>
     </message>
     <message>
         <source>No benchmark of its slot or the slots beside it was ever tasted: taste one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vergleichssorte seines Abschnitts oder der Abschnitte daneben wurde je verkostet: eine verkosten.</translation>
     </message>
     <message>
         <source>It has fruited, but nobody has scored it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er hat getragen, aber noch niemand hat ihn benotet.</translation>
     </message>
     <message>
         <source>Fair lots: %1 of %2, where %3 are asked for. Taste it at its prime.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire Proben: %1 von %2, verlangt sind %3. In der Genussreife verkosten.</translation>
     </message>
     <message>
         <source>Worse than %1: %2; from %3 on it may go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlechter als %1: %2; ab %3 darf er gehen.</translation>
     </message>
     <message>
         <source>Ruled out: %1. And %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeschlossen: %1. Und %2.</translation>
     </message>
     <message>
         <source>Ruled out: %1. But %2; of use as a parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeschlossen: %1. Aber %2; als Elter brauchbar.</translation>
     </message>
     <message>
         <source>Undecided, %1: too little to watch it, too much to cull it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unentschieden, %1: zu wenig zum Beobachten, zu viel zum Verwerfen.</translation>
     </message>
     <message>
         <source>Its chance to be %1; from %2 on it is watched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich %1; ab %2 wird er beobachtet.</translation>
     </message>
     <message>
         <source>Its chance to be %1, and one accident would end it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich %1, und ein Unglück wäre sein Ende.</translation>
     </message>
     <message>
         <source>Its chance to be %1, but crop years tasted: %2 of %3 asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich %1, aber verkostete Erntejahre: %2 von %3 verlangten.</translation>
     </message>
     <message>
         <source>Its chance to be %1; from %2 on a name is talked of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich %1; ab %2 wird über einen Namen geredet.</translation>
     </message>
     <message>
         <source>Decided already: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon entschieden: %1.</translation>
     </message>
     <message>
         <source>never tasted</source>
-        <translation type="unfinished"></translation>
+        <translation>nie verkostet</translation>
     </message>
     <message numerus="yes">
         <source>%n lot(s), %1 fair</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Probe, %1 fair</numerusform>
+            <numerusform>%n Proben, %1 fair</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taster(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Verkoster</numerusform>
             <numerusform>%n Verkoster</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n crop year(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Erntejahr</numerusform>
             <numerusform>%n Erntejahre</numerusform>
         </translation>
     </message>
     <message>
         <source>not known yet</source>
-        <translation type="unfinished">noch unbekannt</translation>
+        <translation>noch nicht bekannt</translation>
     </message>
     <message>
         <source>%1 by its relatives alone</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 allein nach den Verwandten</translation>
     </message>
     <message>
         <source>P(beats best of its slot, %1) %2</source>
-        <translation type="unfinished"></translation>
+        <translation>P(schlägt die Beste seines Abschnitts, %1) %2</translation>
     </message>
     <message>
         <source>P(beats floor of its slot, %1) %2</source>
-        <translation type="unfinished"></translation>
+        <translation>P(schlägt die Untergrenze seines Abschnitts, %1) %2</translation>
     </message>
     <message>
         <source>scab</source>
-        <translation type="unfinished">Schorf</translation>
+        <translation>Schorf</translation>
     </message>
     <message>
         <source>mildew</source>
-        <translation type="unfinished">Mehltau</translation>
+        <translation>Mehltau</translation>
     </message>
     <message>
         <source>fire blight</source>
-        <translation type="unfinished">Feuerbrand</translation>
+        <translation>Feuerbrand</translation>
     </message>
     <message>
         <source>drop</source>
-        <translation type="unfinished">Fallobst</translation>
+        <translation>Fruchtfall</translation>
     </message>
     <message>
         <source>splitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Platzen</translation>
     </message>
     <message>
         <source>mealiness</source>
-        <translation type="unfinished">Mehligkeit</translation>
+        <translation>Mehligkeit</translation>
     </message>
     <message>
         <source>short keeping</source>
-        <translation type="unfinished"></translation>
+        <translation>kurze Haltbarkeit</translation>
     </message>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 im Jahr %2</translation>
     </message>
     <message numerus="yes">
         <source>%1, ruled out at %2 (%n reading(s))</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, ausgeschlossen ab %2 (%n Ablesung)</numerusform>
+            <numerusform>%1, ausgeschlossen ab %2 (%n Ablesungen)</numerusform>
         </translation>
     </message>
     <message>
         <source>Is it healthy and strong enough to keep its place until it fruits?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist er gesund und kräftig genug, seinen Platz bis zur ersten Frucht zu behalten?</translation>
     </message>
     <message>
         <source>Does its fruit earn another tasting?</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdient seine Frucht eine weitere Verkostung?</translation>
     </message>
     <message>
         <source>Is it ahead of the best of its days, in more than one crop and at its prime, and are its faults bearable?</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegt er vor der Besten seiner Tage, in mehr als einer Ernte und genussreif, und sind seine Mängel erträglich?</translation>
     </message>
     <message>
         <source>Does it do the same on other stocks and sites, does it crop and keep, and do others like it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält er das auf anderen Unterlagen und Standorten, trägt und lagert er, und gefällt er anderen?</translation>
     </message>
     <message>
         <source>Can it be told from what there is, is its wood clean, and is a name free for it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist er von Bekanntem zu unterscheiden, ist sein Holz gesund und ein Name frei?</translation>
     </message>
     <message>
         <source>elected for this crop year</source>
-        <translation type="unfinished"></translation>
+        <translation>für dieses Erntejahr gewählt</translation>
     </message>
     <message>
         <source>elected for an earlier crop year</source>
-        <translation type="unfinished"></translation>
+        <translation>für ein früheres Erntejahr gewählt</translation>
     </message>
     <message>
         <source>proposed: the highest merit of the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgeschlagen: höchster Wert des Abschnitts</translation>
     </message>
     <message>
         <source>proposed: the lowest merit of the slot still kept</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgeschlagen: niedrigster noch gehaltener Wert des Abschnitts</translation>
     </message>
     <message>
         <source>proposed: three in four of the slot are better</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgeschlagen: drei von vier des Abschnitts sind besser</translation>
     </message>
     <message>
         <source>proposed: most often the famous name before</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgeschlagen: bisher am häufigsten der bekannte Name</translation>
     </message>
     <message>
         <source>proposed: the one of the slot with most scores</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgeschlagen: die des Abschnitts mit den meisten Noten</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished">Mindestmaß</translation>
+        <translation>Untergrenze</translation>
     </message>
     <message>
         <source>best</source>
-        <translation type="unfinished">Beste</translation>
+        <translation>Beste</translation>
     </message>
     <message>
         <source>famous name</source>
-        <translation type="unfinished"></translation>
+        <translation>bekannter Name</translation>
     </message>
     <message>
         <source>dessert fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafelobst</translation>
     </message>
     <message>
         <source>cooking fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Kochobst</translation>
     </message>
     <message>
         <source>cider fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostobst</translation>
     </message>
     <message>
         <source>keeper</source>
-        <translation type="unfinished"></translation>
+        <translation>Lagerobst</translation>
     </message>
     <message>
         <source>how it came off the tree</source>
-        <translation type="unfinished"></translation>
+        <translation>wie sie vom Baum kam</translation>
     </message>
     <message>
         <source>soundness</source>
-        <translation type="unfinished"></translation>
+        <translation>Unversehrtheit</translation>
     </message>
     <message>
         <source>bagging</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintüten</translation>
     </message>
     <message>
         <source>ripeness</source>
-        <translation type="unfinished">Reife</translation>
+        <translation>Reife</translation>
     </message>
     <message>
         <source>store and days</source>
-        <translation type="unfinished"></translation>
+        <translation>Lager und Tage</translation>
     </message>
     <message>
         <source>place in the canopy</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz in der Krone</translation>
     </message>
     <message>
         <source>crop load</source>
-        <translation type="unfinished">Behang</translation>
+        <translation>Behang</translation>
     </message>
     <message>
         <source>first or second crop</source>
-        <translation type="unfinished"></translation>
+        <translation>erste oder zweite Ernte</translation>
     </message>
     <message>
         <source>place in the serving order</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz in der Reihenfolge</translation>
     </message>
     <message>
         <source>hope (own seedling, sighted)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoffnung (eigener Sämling, offen)</translation>
     </message>
     <message>
         <source>how high the tasters score</source>
-        <translation type="unfinished"></translation>
+        <translation>wie hoch die Verkoster benoten</translation>
     </message>
     <message>
         <source>the sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tisch</translation>
     </message>
     <message>
         <source>the crop year</source>
-        <translation type="unfinished"></translation>
+        <translation>das Erntejahr</translation>
     </message>
     <message>
         <source>luck taken off, family added</source>
-        <translation type="unfinished"></translation>
+        <translation>Glück abgezogen, Familie dazu</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) on the counter</source>
-        <translation type="unfinished">
-            <numerusform>%n Tag auf dem Tisch</numerusform>
-            <numerusform>%n Tage auf dem Tisch</numerusform>
+        <translation>
+            <numerusform>%n Tag in der Küche</numerusform>
+            <numerusform>%n Tage in der Küche</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) in the refrigerator</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Tag im Kühlschrank</numerusform>
+            <numerusform>%n Tage im Kühlschrank</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) in the cellar</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Tag im Keller</numerusform>
             <numerusform>%n Tage im Keller</numerusform>
         </translation>
     </message>
     <message>
         <source>place %1 in the serving order</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz %1 in der Reihenfolge</translation>
     </message>
     <message numerus="yes">
         <source>%n fair lot(s) beside the benchmark</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n faire Probe neben der Vergleichssorte</numerusform>
+            <numerusform>%n faire Proben neben der Vergleichssorte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fair lot(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n faire Probe</numerusform>
+            <numerusform>%n faire Proben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>at each of %n sitting(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>an %n Tisch</numerusform>
+            <numerusform>an jedem von %n Tischen</numerusform>
         </translation>
     </message>
     <message>
         <source>blind</source>
-        <translation type="unfinished">blind</translation>
+        <translation>blind</translation>
     </message>
     <message>
         <source>sighted</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message numerus="yes">
         <source>in each of %n crop year(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in %n Erntejahr</numerusform>
+            <numerusform>in jedem von %n Erntejahren</numerusform>
         </translation>
     </message>
     <message>
         <source>this crop year</source>
-        <translation type="unfinished"></translation>
+        <translation>dieses Erntejahr</translation>
     </message>
     <message>
         <source>next crop year</source>
-        <translation type="unfinished"></translation>
+        <translation>nächstes Erntejahr</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>day of the month, month</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1. %2</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 bis %2</translation>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -7977,39 +8193,39 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::ScoreTable</name>
     <message>
         <source>fair, prime, fresh</source>
-        <translation type="unfinished"></translation>
+        <translation>fair, genussreif, frisch</translation>
     </message>
     <message>
         <source>Its scores, raw and corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Noten, roh und berichtigt</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished">Tag</translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>taster</source>
-        <translation type="unfinished">Verkoster</translation>
+        <translation>Verkoster</translation>
     </message>
     <message>
         <source>fruit and moment</source>
-        <translation type="unfinished"></translation>
+        <translation>Frucht und Umstände</translation>
     </message>
     <message>
         <source>as eaten</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gegessen</translation>
     </message>
     <message>
         <source>fruit</source>
-        <translation type="unfinished">Frucht</translation>
+        <translation>Frucht</translation>
     </message>
     <message>
         <source>day and year</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag und Jahr</translation>
     </message>
     <message>
         <source>corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>berichtigt</translation>
     </message>
 </context>
 <context>
@@ -8126,58 +8342,58 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::SettleView</name>
     <message>
         <source>Tastings that could be held</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkostungen, die man abhalten könnte</translation>
     </message>
     <message>
         <source>Nothing to settle: there is no rung of a ladder that its verdict hangs on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu klären: An keiner Sprosse einer Leiter hängt sein Urteil.</translation>
     </message>
     <message>
         <source>tasting</source>
-        <translation type="unfinished">Verkostung</translation>
+        <translation>Verkostung</translation>
     </message>
     <message>
         <source>scores</source>
-        <translation type="unfinished"></translation>
+        <translation>Noten</translation>
     </message>
     <message>
         <source>chance moves by</source>
-        <translation type="unfinished"></translation>
+        <translation>P rückt um</translation>
     </message>
     <message>
         <source>changes the verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>ändert das Urteil</translation>
     </message>
     <message>
         <source>error after, points</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler danach, Punkte</translation>
     </message>
     <message>
         <source>reliability after</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlässlichkeit danach</translation>
     </message>
     <message>
         <source>%1 on average</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 im Mittel</translation>
     </message>
     <message>
         <source>Better than %1 today: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute besser als %1: %2.</translation>
     </message>
     <message>
         <source>The one sitting that tells most: %1. It moves that chance by %2 on average.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am meisten sagt: %1. Das verschiebt diese Wahrscheinlichkeit im Mittel um %2.</translation>
     </message>
     <message numerus="yes">
         <source>%n crop year(s): %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Erntejahr: %1</numerusform>
+            <numerusform>%n Erntejahre: %1</numerusform>
         </translation>
     </message>
     <message>
-        <source>Chance to stand above %1 for certain enough to be named, tasted beside it by three tasters once a crop year: %2.</source>
-        <translation type="unfinished"></translation>
+        <source>Chance to be sure enough of standing above %1 to be named, tasted beside it by three tasters once a crop year: %2.</source>
+        <translation>Aussicht, für einen Namen sicher genug über %1 zu stehen, einmal je Erntejahr von drei Verkostern daneben verkostet: %2.</translation>
     </message>
 </context>
 <context>
@@ -9002,55 +9218,55 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::ThresholdPanel</name>
     <message>
         <source>Back to the proposals</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu den Vorschlägen</translation>
     </message>
     <message>
         <source> points</source>
-        <translation type="unfinished"></translation>
+        <translation> Punkte</translation>
     </message>
     <message>
         <source>Watched from P(above the floor)</source>
-        <translation type="unfinished"></translation>
+        <translation>Beobachtet ab P(über der Untergrenze)</translation>
     </message>
     <message>
         <source>Culled from P(below the floor)</source>
-        <translation type="unfinished"></translation>
+        <translation>Verworfen ab P(unter der Untergrenze)</translation>
     </message>
     <message>
         <source>Backed up from P(above the best)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert ab P(über der Besten)</translation>
     </message>
     <message>
         <source>Talked of as a name from P(above the best)</source>
-        <translation type="unfinished"></translation>
+        <translation>Namensgespräch ab P(über der Besten)</translation>
     </message>
     <message>
         <source> %</source>
-        <translation type="unfinished"></translation>
+        <translation> %</translation>
     </message>
     <message>
         <source>Clearly better means by</source>
-        <translation type="unfinished"></translation>
+        <translation>Deutlich besser heißt um</translation>
     </message>
     <message>
         <source>Crop years tasted before a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkostete Erntejahre vor einem Namen</translation>
     </message>
     <message>
         <source>Fair lots before it is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire Proben vor dem Urteil</translation>
     </message>
     <message>
         <source>Faults are judged for</source>
-        <translation type="unfinished"></translation>
+        <translation>Mängel beurteilt für</translation>
     </message>
     <message>
         <source>They only suggest: no stage changes by itself. They are yours on this computer, for all books.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie schlagen nur vor: Keine Stufe ändert sich von selbst. Sie gelten für Sie auf diesem Rechner, in allen Büchern.</translation>
     </message>
     <message>
         <source>These contradict each other: one and the same seedling would be watched and culled. Nothing has changed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese widersprechen sich: Derselbe Sämling würde beobachtet und verworfen. Noch hat sich nichts geändert.</translation>
     </message>
 </context>
 <context>
@@ -9504,6 +9720,29 @@ nach Tagen vom Baum</translation>
     </message>
 </context>
 <context>
+    <name>pipwright::ui::VerdictCard</name>
+    <message>
+        <source>Merit</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Where the verdict comes from</source>
+        <translation>Woher das Urteil kommt</translation>
+    </message>
+    <message>
+        <source>Suggested: %1. %2.</source>
+        <translation>Vorschlag: %1. %2.</translation>
+    </message>
+    <message>
+        <source>From before the last edit.</source>
+        <translation>Von vor der letzten Änderung.</translation>
+    </message>
+</context>
+<context>
     <name>pipwright::ui::VoidForm</name>
     <message>
         <source>Reason</source>
@@ -9614,54 +9853,54 @@ nach Tagen vom Baum</translation>
     <name>pipwright::ui::WaterfallView</name>
     <message>
         <source>From the mean as eaten to the merit</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Mittel wie gegessen zum Wert</translation>
     </message>
     <message>
         <source>Borrow from parents and siblings</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Eltern und Geschwistern borgen</translation>
     </message>
     <message>
         <source>Correct for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigen um: %1</translation>
     </message>
     <message>
         <source>Off: it borrows nothing from parents and siblings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus: Er borgt nichts von Eltern und Geschwistern.</translation>
     </message>
     <message>
         <source>Off: the scores count as they stand in this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus: Hierin zählen die Noten, wie sie sind.</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>aus</translation>
     </message>
     <message numerus="yes">
         <source>%n score(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Note</numerusform>
             <numerusform>%n Noten</numerusform>
         </translation>
     </message>
     <message>
         <source>mean as eaten</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel wie gegessen</translation>
     </message>
     <message>
         <source>merit</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>%1: %2 as eaten, %3 had it been fair fruit at its best, an average taster and an average year.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 wie gegessen, %3 bei fairer Frucht in Genussreife, mittlerem Verkoster und mittlerem Jahr.</translation>
     </message>
     <message>
         <source>Better than %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Besser als %1: %2.</translation>
     </message>
     <message>
         <source>Points of liking, 1 to 9; each figure is the mean over its scores. The switches count for this picture only: table and suggestions keep all corrections.</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte des Gefallens, 1 bis 9; jede Zahl ist das Mittel über seine Noten. Die Schalter gelten nur für dieses Bild: Tabelle und Vorschläge behalten alle Berichtigungen.</translation>
     </message>
 </context>
 <context>
@@ -9749,7 +9988,7 @@ nach Tagen vom Baum</translation>
     </message>
     <message>
         <source>Merit</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
 </context>
 </TS>

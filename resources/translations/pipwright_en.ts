@@ -298,9 +298,9 @@
     <name>pipwright::ui::LadderPanel</name>
     <message numerus="yes">
         <source>Cut the season of %1 into these %n slot(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Cut the season of %1 into this %n slot</numerusform>
+            <numerusform>Cut the season of %1 into these %n slots</numerusform>
         </translation>
     </message>
 </context>
@@ -318,16 +318,16 @@
     <name>pipwright::ui::LookBackPanel</name>
     <message numerus="yes">
         <source>%n more</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n more</numerusform>
             <numerusform>%n more</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Judged then: %n seedling(s). Best tenth now: %1. A seedling that was truly culled could not prove the rule wrong, so look at those tasted since.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Judged then: %n seedling. Best tenth now: %1. A seedling that was truly culled could not prove the rule wrong, so look at those tasted since.</numerusform>
+            <numerusform>Judged then: %n seedlings. Best tenth now: %1. A seedling that was truly culled could not prove the rule wrong, so look at those tasted since.</numerusform>
         </translation>
     </message>
 </context>
@@ -355,9 +355,9 @@
     <name>pipwright::ui::MeritFilterBar</name>
     <message numerus="yes">
         <source>Never had a fair test: %n</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Never had a fair test: %n</numerusform>
+            <numerusform>Never had a fair test: %n</numerusform>
         </translation>
     </message>
 </context>
@@ -365,9 +365,9 @@
     <name>pipwright::ui::MeritTableModel</name>
     <message numerus="yes">
         <source>%n record(s), %1 crop years</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n record, %1 crop years</numerusform>
+            <numerusform>%n records, %1 crop years</numerusform>
         </translation>
     </message>
 </context>
@@ -375,86 +375,86 @@
     <name>pipwright::ui::MeritWords</name>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n day</numerusform>
             <numerusform>%n days</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lot(s), %1 fair</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n lot, %1 fair</numerusform>
+            <numerusform>%n lots, %1 fair</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taster(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n taster</numerusform>
             <numerusform>%n tasters</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n crop year(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n crop year</numerusform>
             <numerusform>%n crop years</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1, ruled out at %2 (%n reading(s))</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, ruled out at %2 (%n reading)</numerusform>
+            <numerusform>%1, ruled out at %2 (%n readings)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) on the counter</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n day on the counter</numerusform>
             <numerusform>%n days on the counter</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) in the refrigerator</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n day in the refrigerator</numerusform>
+            <numerusform>%n days in the refrigerator</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) in the cellar</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n day in the cellar</numerusform>
             <numerusform>%n days in the cellar</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fair lot(s) beside the benchmark</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fair lot beside the benchmark</numerusform>
+            <numerusform>%n fair lots beside the benchmark</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fair lot(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fair lot</numerusform>
+            <numerusform>%n fair lots</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>at each of %n sitting(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>at each of %n sitting</numerusform>
+            <numerusform>at each of %n sittings</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>in each of %n crop year(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in each of %n crop year</numerusform>
+            <numerusform>in each of %n crop years</numerusform>
         </translation>
     </message>
 </context>
@@ -652,9 +652,9 @@
     <name>pipwright::ui::SettleView</name>
     <message numerus="yes">
         <source>%n crop year(s): %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n crop year: %1</numerusform>
+            <numerusform>%n crop years: %1</numerusform>
         </translation>
     </message>
 </context>
@@ -799,7 +799,7 @@
     <name>pipwright::ui::WaterfallView</name>
     <message numerus="yes">
         <source>%n score(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n score</numerusform>
             <numerusform>%n scores</numerusform>
         </translation>

@@ -155,7 +155,7 @@ void SettleView::show(const MeritDetail& detail) {
     m_years->setText(
         years.isEmpty()
             ? QString()
-            : tr("Chance to stand above %1 for certain enough to be named, tasted beside it by "
+            : tr("Chance to be sure enough of standing above %1 to be named, tasted beside it by "
                  "three tasters once a crop year: %2.")
                   .arg(reference, years.join(QStringLiteral("; "))));
 }
