@@ -5,13 +5,13 @@
 #include "ui/crosses/outlook_panel.h"
 #include "ui/crosses/raising_panel.h"
 #include "ui/widgets/empty_place.h"
+#include "ui/widgets/flow_text.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/theme.h"
 
-#include <QHBoxLayout>
+#include <QBoxLayout>
 #include <QHeaderView>
 #include <QItemSelectionModel>
-#include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -21,6 +21,35 @@
 namespace pipwright::ui {
 
 namespace {
+
+/// Two panels side by side, one below the other where there is no room for that.
+class PanelScroll : public QScrollArea {
+  public:
+    PanelScroll(QWidget* first, QWidget* second) : m_both(new QWidget) {
+        m_line = new QBoxLayout(QBoxLayout::LeftToRight, m_both);
+        m_line->setContentsMargins(0, 0, 0, 0);
+        m_line->setSpacing(lightTheme().space);
+        m_line->addWidget(first, 3);
+        m_line->addWidget(second, 2);
+        setFrameShape(QFrame::NoFrame);
+        setWidgetResizable(true);
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        setFocusPolicy(Qt::NoFocus);
+        setWidget(m_both);
+    }
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override {
+        constexpr int kRoomForTwo = 720;
+        m_line->setDirection(width() < kRoomForTwo ? QBoxLayout::TopToBottom
+                                                   : QBoxLayout::LeftToRight);
+        QScrollArea::resizeEvent(event);
+    }
+
+  private:
+    QWidget* m_both;
+    QBoxLayout* m_line = nullptr;
+};
 
 /// Where a cross stands in the table; its first row when none is meant, -1 when it is not there.
 int rowOf(const CrossTableModel& model, const std::optional<CrossId>& cross) {
@@ -47,7 +76,7 @@ CrossesPlace::CrossesPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m
     m_table->setShowGrid(false);
     m_table->setAlternatingRowColors(true);
     m_table->setWordWrap(false);
-    m_words = new QLabel(tr("Enter on a cross selects its growing trees. A dash is unknown."));
+    m_words = new FlowText(tr("Enter on a cross selects its growing trees. A dash is unknown."));
     m_words->setContentsMargins(lightTheme().space, lightTheme().gap, 0, lightTheme().gap);
     auto* upper = new QWidget;
     auto* column = new QVBoxLayout(upper);
@@ -87,19 +116,7 @@ CrossesPlace::CrossesPlace(OpenBook& book, QWidget* parent) : QWidget(parent), m
 QWidget* CrossesPlace::buildPromise() {
     m_outlook = new OutlookPanel(m_book);
     m_raising = new RaisingPanel;
-    auto* both = new QWidget;
-    auto* across = new QHBoxLayout(both);
-    across->setContentsMargins(0, 0, 0, 0);
-    across->setSpacing(lightTheme().space);
-    across->addWidget(m_outlook, 3);
-    across->addWidget(m_raising, 2);
-    auto* area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidget(both);
-    return area;
+    return new PanelScroll(m_outlook, m_raising);
 }
 
 void CrossesPlace::showEvent(QShowEvent* event) {

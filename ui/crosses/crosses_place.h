@@ -6,13 +6,13 @@
 
 #include <vector>
 
-class QLabel;
 class QStackedWidget;
 class QTableView;
 
 namespace pipwright::ui {
 
 class CrossTableModel;
+class FlowText;
 class OpenBook;
 class OutlookPanel;
 class RaisingPanel;
@@ -42,7 +42,7 @@ class CrossesPlace : public QWidget {
     QStackedWidget* m_pages;
     QTableView* m_table;
     CrossTableModel* m_model;
-    QLabel* m_words;
+    FlowText* m_words;
     OutlookPanel* m_outlook;
     RaisingPanel* m_raising;
     bool m_keepsTyped = false; ///< the table is filled anew below parents that somebody typed

@@ -27,6 +27,7 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kLinesPerRow = 2;
+constexpr int kLeastColumn = 96;
 
 /// Short columns as wide as their words, the wordy ones share what is left.
 void shareWidth(PlainTable* table, int columns, std::initializer_list<int> wordy) {
@@ -38,7 +39,7 @@ void shareWidth(PlainTable* table, int columns, std::initializer_list<int> wordy
                                      shares ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
     }
     table->setLinesPerRow(kLinesPerRow);
-    table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    header->setMinimumSectionSize(kLeastColumn); // a narrow window scrolls sideways instead
     // A reason is read whole: rows are as high as their words, whatever width those have.
     auto* soon = new QTimer(table);
     soon->setSingleShot(true);

@@ -84,6 +84,7 @@ MapFilterBar::MapFilterBar(QWidget* parent)
     line->setContentsMargins(0, 0, 0, 0);
     column->addWidget(fields);
     column->addWidget(m_furtherLine);
+    m_count->setMinimumHeight(m_text->sizeHint().height()); // in line with the fields
     for (QWidget* widget :
          {static_cast<QWidget*>(m_text), static_cast<QWidget*>(m_stages),
           static_cast<QWidget*>(m_family), static_cast<QWidget*>(m_trait),

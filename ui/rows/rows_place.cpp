@@ -63,6 +63,7 @@ void RowsPlace::build() {
 
     auto* colourLabel = new QLabel(tr("Colour:"));
     colourLabel->setBuddy(m_chooser);
+    colourLabel->setMinimumHeight(m_chooser->sizeHint().height());
     auto* bar = new QHBoxLayout;
     bar->setContentsMargins(lightTheme().space, lightTheme().gap, lightTheme().space,
                             lightTheme().gap);

@@ -105,10 +105,12 @@ QVariant SittingListModel::data(const QModelIndex& index, int role) const {
         return words(one, index.column());
     }
     if (index.column() == what && role == kTitleAndCounts) {
-        return words(one, what) + QLatin1Char('\n') + countWords(one);
+        return dateText(one.date) + QStringLiteral(" · ") + words(one, what) + QLatin1Char('\n') +
+               countWords(one);
     }
     if (index.column() == what && role == Qt::AccessibleTextRole) {
-        return tr("%1, %2").arg(words(one, what), countWords(one));
+        return QStringLiteral("%1, %2, %3")
+            .arg(dateText(one.date), words(one, what), countWords(one));
     }
     if (role == Qt::TextAlignmentRole) {
         const bool number = index.column() == lots || index.column() == tasters;

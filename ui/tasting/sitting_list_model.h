@@ -15,7 +15,7 @@ class SittingListModel : public QAbstractTableModel {
 
   public:
     enum Column { date, what, lots, tasters, sight, columnTotal };
-    /// Of `what`: its words, and below them how many lots and tasters, and how they tasted.
+    /// Of `what`: day and words, and below them how many lots and tasters, and how they tasted.
     static constexpr int kTitleAndCounts = Qt::UserRole;
 
     explicit SittingListModel(const Store& store, QObject* parent = nullptr);

@@ -53,18 +53,16 @@ SittingPage::SittingPage(OpenBook& book, QWidget* parent) : QWidget(parent), m_b
     reasonRow->addWidget(m_reason, 1);
     m_reasonBar->hide();
 
-    auto* foot = new QHBoxLayout;
-    foot->addWidget(m_findings, 1);
-    foot->addWidget(m_void, 0, Qt::AlignTop);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(theme.space, theme.space, theme.space, theme.space);
     column->setSpacing(theme.gap);
     column->addWidget(m_heading);
     column->addWidget(m_second);
     column->addWidget(m_table, 1);
+    column->addWidget(m_void, 0, Qt::AlignRight);
     column->addWidget(m_notice);
     column->addWidget(m_reasonBar);
-    column->addLayout(foot);
+    column->addWidget(m_findings);
     setFocusProxy(m_table);
 
     connect(m_model, &SittingTableModel::refused, m_notice, &NoticeBar::tell);

@@ -34,7 +34,8 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kListWidth = 400;
+constexpr int kListWidth = 330;
+constexpr int kLeastList = 230;
 
 /// Milliseconds after the last letter before it is looked for.
 constexpr int kPause = 150;
@@ -50,7 +51,11 @@ class TitleCells : public PaddedCells {
   protected:
     void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
         PaddedCells::initStyleOption(option, index);
-        option->text = index.data(SittingListModel::kTitleAndCounts).toString();
+        const QString both = index.data(SittingListModel::kTitleAndCounts).toString();
+        constexpr int kAir = 16; // of the cell, left and right
+        option->text = option->fontMetrics.elidedText(both.section(QLatin1Char('\n'), 0, 0),
+                                                      Qt::ElideRight, option->rect.width() - kAir) +
+                       QChar(QChar::LineSeparator) + both.section(QLatin1Char('\n'), 1);
     }
 };
 
@@ -122,8 +127,8 @@ void TastingsPlace::build() {
     m_list->setModel(m_model);
     m_list->setLinesPerRow(2);
     m_list->setItemDelegateForColumn(SittingListModel::what, new TitleCells(m_list));
-    for (const int said :
-         {SittingListModel::lots, SittingListModel::tasters, SittingListModel::sight}) {
+    for (const int said : {SittingListModel::date, SittingListModel::lots,
+                           SittingListModel::tasters, SittingListModel::sight}) {
         m_list->setColumnHidden(said, true); // below the title; copied as columns
     }
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -149,6 +154,7 @@ void TastingsPlace::build() {
     m_right->addWidget(m_planned);
 
     m_left = new QWidget;
+    m_left->setMinimumWidth(kLeastList);
     auto* column = new QVBoxLayout(m_left);
     column->setContentsMargins(theme.space, theme.space, 0, 0);
     column->setSpacing(theme.gap);

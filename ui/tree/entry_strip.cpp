@@ -34,7 +34,7 @@ class FormScroll : public QScrollArea {
         setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         setFocusPolicy(Qt::NoFocus);
         viewport()->setAutoFillBackground(false);
-        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
         policy.setHeightForWidth(true);
         setSizePolicy(policy);
     }
@@ -71,7 +71,7 @@ EntryStrip::EntryStrip(OpenBook& book, QWidget* parent)
     layOut();
     setAccessibleName(tr("New entry"));
     // Chips and cautions wrap: the height follows from the width.
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     connect(m_save, &QPushButton::clicked, this, &EntryStrip::save);

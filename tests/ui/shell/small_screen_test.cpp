@@ -100,6 +100,10 @@ TEST_F(SmallScreen, EveryPlaceFitsInEveryLanguage) {
             EXPECT_LE(window->minimumSizeHint().height(), kScreen.height()) << place.toStdString();
         }
         window->resize(kScreen);
+        window->workbench()->goTo(QStringLiteral("rows"));
+        window->run(QStringLiteral("bite"));
+        QTest::qWait(50);
+        EXPECT_LE(window->minimumSizeHint().height(), kScreen.height()) << "with a form open";
         EXPECT_EQ(window->size(), kScreen);
         window.reset();
     }
