@@ -31,6 +31,10 @@ int archiveCommand(const QStringList& arguments);
 int checkCommand(const QStringList& arguments);
 int labelsCommand(const QStringList& arguments);
 int sittingCommand(const QStringList& arguments);
+int meritCommand(const QStringList& arguments);
+int verdictCommand(const QStringList& arguments);
+int tastersCommand(const QStringList& arguments);
+int keepingCommand(const QStringList& arguments);
 /// Rebuilds a book from an archive folder; a part of importCommand.
 struct ArchiveJob {
     bool dryRun = false;

@@ -2,6 +2,9 @@
 #include <QDir>
 #include <QDirIterator>
 #include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QMap>
 #include <QProcess>
 #include <QTemporaryDir>
@@ -72,7 +75,8 @@ QMap<QString, QByteArray> contentOf(const QString& folder) {
 TEST_F(CommandLine, EveryCommandHasHelp) {
     const Called overview = run({QStringLiteral("--help")});
     EXPECT_EQ(overview.code, 0);
-    for (const char* command : {"new", "import", "archive", "check", "labels", "sitting", "tour"}) {
+    for (const char* command : {"new", "import", "archive", "check", "labels", "sitting", "merit",
+                                "verdict", "tasters", "keeping", "tour"}) {
         EXPECT_TRUE(overview.out.contains(QString::fromLatin1(command)));
         const Called help = run({QString::fromLatin1(command), QStringLiteral("--help")});
         EXPECT_EQ(help.code, 0) << command;
@@ -199,6 +203,45 @@ TEST_F(CommandLine, ASittingIsPlannedKeptAndPrinted) {
     EXPECT_EQ(run(words + QStringList{QStringLiteral("AT15-001=zzz"), lots[1]}).code, 1);
     EXPECT_EQ(run(words + QStringList{QStringLiteral("nothing"), lots[1]}).code, 1);
     EXPECT_EQ(run({QStringLiteral("sitting"), path("sample.orchard"), lots[0]}).code, 2);
+}
+
+TEST_F(CommandLine, TellsMeritsVerdictsTastersAndKeeping) {
+    ASSERT_EQ(run({QStringLiteral("import"), path("sample.orchard"), sample()}).code, 0);
+    QFile file(path("sample.orchard"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QByteArray before = file.readAll();
+    for (const char* command : {"merit", "verdict", "tasters", "keeping"}) {
+        const QStringList words{QString::fromLatin1(command), path("sample.orchard")};
+        const Called text = run(words);
+        ASSERT_EQ(text.code, 0) << command << text.errors.toStdString();
+        const Called csv = run(words + QStringList{QStringLiteral("--csv")});
+        ASSERT_EQ(csv.code, 0) << command << csv.errors.toStdString();
+        const Called json = run(words + QStringList{QStringLiteral("--json")});
+        ASSERT_EQ(json.code, 0) << command << json.errors.toStdString();
+        const auto rows =
+            QJsonDocument::fromJson(json.out.toUtf8()).object()[QStringLiteral("rows")].toArray();
+        EXPECT_GT(rows.size(), 0) << command;
+        EXPECT_GE(csv.out.count(QStringLiteral("\r\n")), rows.size()) << command;
+        // A book that had no tasting yet gets a sentence.
+        const Called early =
+            run(words + QStringList{QStringLiteral("--as-of"), QStringLiteral("1950-01-01")});
+        EXPECT_EQ(early.code, 1) << command;
+        EXPECT_TRUE(early.errors.contains(QStringLiteral("Nothing has been scored yet")))
+            << early.errors.toStdString();
+        EXPECT_EQ(run(words + QStringList{QStringLiteral("--as-of"), QStringLiteral("May")}).code,
+                  2);
+        EXPECT_EQ(run(words + QStringList{QStringLiteral("--csv"), QStringLiteral("--json")}).code,
+                  2);
+    }
+    const Called sugar = run({QStringLiteral("merit"), path("sample.orchard"),
+                              QStringLiteral("--trait"), QStringLiteral("soluble_solids")});
+    EXPECT_EQ(sugar.code, 0) << sugar.errors.toStdString();
+    const Called unknown = run({QStringLiteral("merit"), path("sample.orchard"),
+                                QStringLiteral("--trait"), QStringLiteral("wingspan")});
+    EXPECT_EQ(unknown.code, 1);
+    EXPECT_TRUE(unknown.errors.contains(QStringLiteral("no trait \"wingspan\"")));
+    file.seek(0);
+    EXPECT_TRUE(file.readAll() == before);
 }
 
 } // namespace
