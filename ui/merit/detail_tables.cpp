@@ -15,7 +15,7 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kWidestColumn = 320;
+constexpr int kWidestDetailColumn = 320;
 
 /// A correction that does nothing is not worth a figure.
 QString correctionText(double change) {
@@ -86,7 +86,7 @@ void ScoreTable::show(const MeritDetail& detail) {
                  numberText(one.corrected(), 1)},
                 3);
     }
-    m_table->fitColumns(kWidestColumn);
+    m_table->fitColumns(kWidestDetailColumn);
 }
 
 SettleView::SettleView(QWidget* parent)
@@ -134,7 +134,7 @@ void SettleView::show(const MeritDetail& detail) {
                  numberText(power.reliabilityAfter, 2)},
                 1);
     }
-    m_table->fitColumns(2 * kWidestColumn);
+    m_table->fitColumns(2 * kWidestDetailColumn);
     const OrchardView& view = *detail.report->view;
     const QString reference =
         QString::fromStdString(view.genotypes()[detail.question->reference].called());

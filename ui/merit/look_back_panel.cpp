@@ -18,7 +18,7 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kYearsBack = 3;
-constexpr int kWidestColumn = 420;
+constexpr int kWidestLookBackColumn = 420;
 constexpr std::size_t kMostNamed = 6;
 
 QDate qtDate(Date date) {
@@ -124,7 +124,7 @@ void LookBackPanel::fill(const MeritReport& report) {
         add(tr("cull from P(below the floor) %1").arg(chanceText(row.threshold)), row);
     }
     add(tr("what you had culled"), regrets.decided);
-    m_table->fitColumns(kWidestColumn);
+    m_table->fitColumns(kWidestLookBackColumn);
 }
 
 } // namespace pipwright::ui

@@ -39,7 +39,7 @@ namespace pipwright::ui {
 
 namespace {
 
-constexpr int kWidestColumn = 300;
+constexpr int kWidestMeritColumn = 300;
 enum Page { emptyPage, rankingPage, paperPage };
 
 QScrollArea* scrolled(QWidget* inside) {
@@ -287,7 +287,7 @@ void MeritPlace::dressColumns() {
     }
     if (!m_fitted && m_ranking->rowCount() > 0) {
         m_fitted = true;
-        m_table->fitColumns(kWidestColumn);
+        m_table->fitColumns(kWidestMeritColumn);
     }
 }
 
