@@ -47,8 +47,9 @@ class AncestorQueue {
     static constexpr std::size_t kShift = 6; // 64 numbers a word, 64 words a group
     static constexpr std::size_t kMask = 63;
 
+    /// Of a word that is not 0; the mask keeps the number within it whatever comes.
     static std::size_t highestBit(std::uint64_t word) {
-        return kMask - static_cast<std::size_t>(std::countl_zero(word));
+        return (kMask - static_cast<std::size_t>(std::countl_zero(word))) & kMask;
     }
 
     std::vector<std::uint64_t> m_words;

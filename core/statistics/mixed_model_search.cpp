@@ -24,6 +24,8 @@ constexpr double kLittle = 0.02;
 /// How far a variance may move in one step.
 constexpr double kMostShrinking = 1e-3;
 constexpr double kMostGrowing = 10;
+/// How often a step that raises the criterion is damped further: up to about 1e5 in the end.
+constexpr int kMostDampings = 11;
 constexpr double kMostResidualShrinking = 0.1;
 /// The share of the largest residual variance below which another is as good as 0.
 constexpr double kLeastResidual = 1e-6;
@@ -127,8 +129,8 @@ class VarianceSearch {
         end.iterations += lowest->iterations;
         const bool lower = lowest->value <= reached + kRootTolerance;
         end.converged = lowest->converged && lower;
-        if (!moveTo(lower ? roots.state(lowest->parameters, kLeastResidual / 2) : before) ||
-            !survey()) {
+        VarianceState to = lower ? roots.state(lowest->parameters, kLeastResidual / 2) : before;
+        if (!moveTo(std::move(to)) || !survey()) {
             return equationsBroken();
         }
         return residualVanishes() ? Outcome(responseExplained()) : Outcome();
@@ -145,9 +147,7 @@ class VarianceSearch {
 
     /// The scaled response has variance about 1, so this is far below any rounding of records.
     [[nodiscard]] bool residualVanishes() const {
-        constexpr double kVanished = 1e-13;
-        const std::vector<double>& residual = m_likelihood.state().residual;
-        return *std::min_element(residual.begin(), residual.end()) < kVanished;
+        return std::ranges::min(m_likelihood.state().residual) < 1e-13;
     }
 
     /// Left alone are variances of frozen axes and covariances among them. A covariance of a frozen
@@ -191,11 +191,10 @@ class VarianceSearch {
         if (!turnToAxes()) {
             return false;
         }
-        const std::vector<double> slopes = m_likelihood.gradient(m_all);
+        std::vector<double> gradient = m_likelihood.gradient(m_all);
         const Penalty penalty = penaltyAt(m_records, m_task, m_likelihood.state(), m_all);
-        std::vector<double> gradient(m_all.size());
         for (std::size_t k = 0; k < m_all.size(); ++k) {
-            gradient[k] = slopes[k] + penalty.slopes[k];
+            gradient[k] += penalty.slopes[k];
         }
         freeze(gradient);
         tieFrozenGroups(gradient);
@@ -217,8 +216,8 @@ class VarianceSearch {
             }
         }
         const auto finite = [](double number) { return std::isfinite(number); };
-        return std::all_of(m_model.gradient.begin(), m_model.gradient.end(), finite) &&
-               std::all_of(m_model.information.begin(), m_model.information.end(), finite);
+        return std::ranges::all_of(m_model.gradient, finite) &&
+               std::ranges::all_of(m_model.information, finite);
     }
 
     /// What the data say of the axes of a term: q I - T.
@@ -284,7 +283,7 @@ class VarianceSearch {
             }
         }
         const std::vector<double>& residual = m_likelihood.state().residual;
-        const double largest = *std::max_element(residual.begin(), residual.end());
+        const double largest = std::ranges::max(residual);
         m_frozenGroups.assign(residual.size(), false);
         for (std::size_t k = 0; k < m_all.size(); ++k) {
             const SearchParameter& parameter = m_all[k];
@@ -299,20 +298,19 @@ class VarianceSearch {
             }
         }
     }
-
     [[nodiscard]] static std::size_t largestGroup(const VarianceState& state) {
-        const auto largest = std::max_element(state.residual.begin(), state.residual.end());
-        return static_cast<std::size_t>(largest - state.residual.begin());
+        return static_cast<std::size_t>(std::ranges::max_element(state.residual) -
+                                        state.residual.begin());
     }
     /// A frozen group keeps its share of the largest, which answers for it.
     void tieFrozenGroups(std::vector<double>& gradient) const {
-        const std::size_t largest = largestGroup(m_likelihood.state());
         double tied = 0;
         double* answering = nullptr;
         for (std::size_t k = 0; k < m_all.size(); ++k) {
             if (m_all[k].term < 0 && m_frozenGroups[at(m_all[k].group)]) {
                 tied += gradient[k];
-            } else if (m_all[k].term < 0 && at(m_all[k].group) == largest) {
+            } else if (m_all[k].term < 0 &&
+                       at(m_all[k].group) == largestGroup(m_likelihood.state())) {
                 answering = &gradient[k];
             }
         }
@@ -424,17 +422,16 @@ class VarianceSearch {
             return false;
         }
         const double rounding = 1e-13 * std::max(std::abs(before), 1.0);
-        constexpr double kFirstDamping = 0.25;
-        constexpr double kMostDamping = 1e5;
-        for (double damping = 0; damping < kMostDamping;
-             damping = std::max(kFirstDamping, 4 * damping)) {
+        double damping = 0;
+        for (int attempt = 0; attempt < kMostDampings; ++attempt) {
             if (moveTo(stepped(from, limitedStep(m_model, damping))) &&
                 m_objective <= before + rounding) {
                 return true;
             }
+            damping = std::max(0.25, 4 * damping);
         }
         // Expectation-maximisation: the gradient divided by the count behind each variance.
-        std::vector<double> sure(m_model.parameters.size(), 0.0);
+        std::vector<double> sure(m_model.parameters.size());
         for (std::size_t k = 0; k < m_model.parameters.size(); ++k) {
             const SearchParameter& parameter = m_model.parameters[k];
             const double count = parameter.term < 0 ? static_cast<double>(m_records.count())
