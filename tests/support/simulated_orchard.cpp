@@ -139,8 +139,9 @@ class OrchardSimulation {
             const bool benchmark = genotype < static_cast<Index>(m_plan.benchmarks);
             int lots = benchmark ? 2 : 0;
             if (!benchmark) {
-                const int yearsLeft = m_plan.cropYears - year;
-                while (m_lotsLeft[genotype] > 0 && m_chance.happens(1.0 / yearsLeft)) {
+                const int yearsLeft = yearsLeftOf(genotype, year);
+                while (m_lotsLeft[genotype] > 0 && yearsLeft > 0 &&
+                       m_chance.happens(1.0 / yearsLeft)) {
                     --m_lotsLeft[genotype];
                     ++lots;
                 }
@@ -153,11 +154,27 @@ class OrchardSimulation {
             genotypeLuck[genotype] = m_chance.normal(sdOf(MeritTerm::genotypeYear));
         }
         std::shuffle(today.begin(), today.end(), std::mt19937_64{slot(year) + 17});
+        if (m_plan.cohorts) {
+            std::stable_sort(today.begin(), today.end(),
+                             [this](Index a, Index b) { return m_earliness[a] < m_earliness[b]; });
+        }
         for (std::size_t first = 0; first < today.size(); first += 8) {
             sit(year, yearLuck, genotypeLuck,
                 {today.begin() + static_cast<std::ptrdiff_t>(first),
                  today.begin() + static_cast<std::ptrdiff_t>(std::min(first + 8, today.size()))});
         }
+    }
+
+    /// Crop years in which it can still be tasted, this one included.
+    [[nodiscard]] int yearsLeftOf(Index genotype, int year) const {
+        if (!m_plan.cohorts) {
+            return m_plan.cropYears - year;
+        }
+        constexpr int kYearsOfFruit = 4;
+        const int seedling = static_cast<int>(genotype) - m_plan.benchmarks;
+        const int first =
+            seedling * std::max(1, m_plan.cropYears - kYearsOfFruit + 1) / m_plan.seedlings;
+        return year < first ? 0 : std::max(0, first + kYearsOfFruit - year);
     }
 
     void sit(int year, double yearLuck, const std::map<Index, double>& genotypeLuck,

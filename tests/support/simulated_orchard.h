@@ -16,6 +16,8 @@ struct SimulationPlan {
     int tasters = 3;
     int mostTastings = 6;      ///< a seedling has 1 to so many lots
     double varianceFactor = 1; ///< all true variances, in parts of those of likingPriors()
+    bool cohorts = false;      ///< each fruits for four years, in the order of planting, and is
+                               ///< tasted beside what ripens with it; else at any time
     // Where the truth breaks the model:
     bool skewed = false;         ///< residuals from a gamma curve, long towards poor scores
     bool ceiling = false;        ///< the level is so high that many scores stop at 9

@@ -1,5 +1,6 @@
 #include "tests/bench/against_r/cases.h"
 
+#include "core/evaluation/merit/merit_model.h"
 #include "core/pedigree/inbreeding.h"
 #include "core/pedigree/inverse_relationship.h"
 #include "core/pedigree/pedigree.h"
@@ -152,6 +153,59 @@ Case tenMillionCase() {
             }};
 }
 
+/// The merit model as lme4 can fit it: no pedigree, nothing believed of level or variances, terms
+/// that R is not given left out.
+Result<MixedFit> fitMerits(const TraitRecords& records, const MeritFamilies& families) {
+    MeritOptions options;
+    options.pedigree = false;
+    options.tasterNoise = false;
+    options.priors = likingPriors();
+    options.priors->level.reset();
+    for (VariancePrior& prior : options.priors->terms) {
+        prior.weight = 0;
+    }
+    options.priors->residual.weight = 0;
+    options.priors->of(MeritTerm::plant).variance = 0;
+    options.priors->of(MeritTerm::cropYear).variance = 0;
+    const auto model = MeritModel::fit(families, records, options);
+    if (!model) {
+        return model.problem();
+    }
+    return model->mixedFit();
+}
+
+Case meritCase() {
+    return {"merit", {.ratio = 5, .criterion = 1e-5}, [](const Columns& columns) -> Call {
+                const auto liking = columns.numbers("liking");
+                const LevelCodes genotype = columns.codes("genotype");
+                const auto year = columns.codes("year").ofRecord;
+                const LevelCodes lot = columns.codes("lot");
+                const LevelCodes taster = columns.codes("taster");
+                const LevelCodes sitting = columns.codes("sitting");
+                TraitRecords records;
+                for (std::size_t i = 0; i < liking.size(); ++i) {
+                    TraitRecord record;
+                    record.value = liking[i];
+                    record.genotype = static_cast<Index>(genotype.ofRecord[i]);
+                    record.cropYear = year[i];
+                    record.lot = lot.ofRecord[i];
+                    record.person = taster.ofRecord[i];
+                    record.sitting = sitting.ofRecord[i];
+                    records.records.push_back(std::move(record));
+                }
+                records.lots.resize(static_cast<std::size_t>(lot.count));
+                records.persons.resize(static_cast<std::size_t>(taster.count));
+                records.sittings = sitting.count;
+                const auto nameOf = [](int one) { return std::to_string(one); };
+                auto pedigree = Pedigree::of(
+                    std::vector<Parents>(static_cast<std::size_t>(genotype.count)), nameOf);
+                const MeritFamilies families{std::make_shared<const Pedigree>(std::move(*pedigree)),
+                                             std::make_shared<const std::vector<std::string>>(
+                                                 static_cast<std::size_t>(genotype.count))};
+                return [records, families] { return fitMerits(records, families); };
+            }};
+}
+
 Case keepingCase(std::string name) {
     return {std::move(name), {.criterion = 1e-4}, [](const Columns& columns) -> Call {
                 const std::vector<double> low = columns.numbers("low");
@@ -210,6 +264,7 @@ std::vector<Case> allCases() {
         modelCase("insteval_three", large, plain("y", {"service"}, {"s", "d", "dept"})),
         modelCase("million", million(60), plain("liking", {}, {"tree", "taster"})),
         modelCase("million_small", million(150), plain("liking", {}, {"tree", "taster"})),
+        meritCase(),
         animalCase(),
         keepingCase("keeping"),
         keepingCase("keeping_groups"),

@@ -156,6 +156,29 @@ cases <- list(
     }
 )
 
+# 150 seedlings over five crop years, one or two lots a year, eight lots a sitting, four tasters.
+cases$merit <- function() {
+    lots <- expand.grid(genotype = 1:150, year = 1:5)
+    lots <- lots[rep(seq_len(nrow(lots)), 1 + rbinom(nrow(lots), 1, 0.4)), ]
+    lots <- lots[order(lots$year, runif(nrow(lots))), ]
+    lots$lot <- seq_len(nrow(lots))
+    lots$sitting <- (lots$lot - 1) %/% 8 + 1
+    data <- merge(lots, data.frame(taster = 1:4), by = NULL)
+    data <- data[order(data$lot, data$taster), ]
+    data <- data[runif(nrow(data)) < 0.7, ]
+    season <- interaction(data$genotype, data$year)
+    data$season <- factor(season, levels = unique(season))
+    data$liking <- 5.5 + rnorm(150, 0, 0.9)[data$genotype] +
+        rnorm(nlevels(data$season), 0, 0.5)[as.integer(data$season)] +
+        rnorm(nrow(lots), 0, 0.55)[data$lot] + rnorm(4, 0, 0.7)[data$taster] +
+        rnorm(max(lots$sitting), 0, 0.4)[data$sitting] + rnorm(nrow(data))
+    for (column in c("genotype", "year", "lot", "taster", "sitting"))
+        data[[column]] <- factor(data[[column]])
+    put_all(data, c("liking", "genotype", "year", "lot", "taster", "sitting"))
+    compare_lmer(liking ~ 1 + (1 | genotype) + (1 | season) + (1 | lot) + (1 | taster) +
+                     (1 | sitting), data, c("genotype", "season", "lot", "taster", "sitting"))
+}
+
 # 40 founders, 149 of their children, 300 families of these, 50,000 seedlings, 300,000 records.
 # lme4 knows no pedigree: its Z is multiplied by T D^1/2, where A = T D T'.
 cases$animal <- function() {
