@@ -139,7 +139,7 @@ TEST_F(MeritPlaceTest, RanksWithinTheSlotBesideItsLadder) {
     EXPECT_TRUE(cell("AT17-001", MeritTableModel::merit).contains(QStringLiteral("±")));
     EXPECT_TRUE(cell("AT17-001", MeritTableModel::aboveBest).contains(QLatin1Char('%')));
     EXPECT_EQ(cell("AT17-001", MeritTableModel::evidence),
-              QStringLiteral("3 lots, 2 fair, 2 tasters, 2 crop years"));
+              QStringLiteral("5 lot(s), 4 fair, 2 taster(s), 2 crop year(s)"));
     const MeritPlot plot = place->ranking()->plotOf(
         place->ranking()->row(*place->ranking()->rowOf(called("AT17-001"))));
     ASSERT_TRUE(plot.value && plot.floor && plot.best);
@@ -335,7 +335,7 @@ TEST_F(MeritPlaceTest, SetsTheBookBackAndSaysSo) {
     EXPECT_TRUE(place->notice()->isVisible());
     EXPECT_TRUE(place->notice()->text().contains(QStringLiteral("set back")));
     EXPECT_EQ(cell("AT17-001", MeritTableModel::evidence),
-              QStringLiteral("1 lot, 1 fair, 2 tasters, 1 crop year"));
+              QStringLiteral("2 lot(s), 2 fair, 2 taster(s), 1 crop year(s)"));
     EXPECT_GT(panel->regrets()->model()->rowCount(), 1);
     QTest::mouseClick(panel->todayButton(), Qt::LeftButton);
     ASSERT_TRUE(settles());
