@@ -144,6 +144,7 @@ Outcome addBenchmark(const OrchardView& view, const SittingOptions& options, Sit
             return lot.problem();
         }
         wish.benchmark = std::move(*lot);
+        wish.benchmark->name = calledBenchmark(view, *wish.benchmark);
         return {};
     }
     if (const auto proposed = proposedBenchmark(view, genotypesOf(view, wish.lots))) {

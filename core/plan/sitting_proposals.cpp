@@ -128,6 +128,14 @@ LotToServe fruitOf(const OrchardView& view, Index genotype) {
     return lot;
 }
 
+std::string calledBenchmark(const OrchardView& view, const LotToServe& lot) {
+    Lot fruit;
+    fruit.plant = lot.plant;
+    fruit.claimedGenotype = lot.claimedGenotype;
+    const auto genotype = genotypeOf(view, fruit);
+    return genotype ? view.genotypes()[*genotype].called() : lot.name;
+}
+
 PlannedSitting plannedSitting(const SittingPlan& plan, const std::string& title,
                               std::vector<Person> newPersons) {
     PlannedSitting sitting;

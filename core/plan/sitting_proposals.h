@@ -38,6 +38,9 @@ Result<std::optional<ProposedRepeat>> proposedRepeat(const OrchardView& view, co
 /// Fruit of this plant, or bought fruit of this genotype when it stands nowhere.
 LotToServe fruitOf(const OrchardView& view, Index genotype);
 
+/// What the genotype of some fruit is called by people, rather than by its tag: for benchmarks.
+std::string calledBenchmark(const OrchardView& view, const LotToServe& lot);
+
 /// The plan as it goes into the book.
 PlannedSitting plannedSitting(const SittingPlan& plan, const std::string& title,
                               std::vector<Person> newPersons);

@@ -33,6 +33,12 @@ std::optional<int> daysKept(const LotCondition& fruit, Date eaten) {
     return fruit.taken ? std::optional(eaten.days() - fruit.taken->days()) : std::nullopt;
 }
 
+/// Of one plant, or of one source of bought fruit.
+bool isSameFruit(const LotToServe& one, const LotToServe& other) {
+    return one.plant == other.plant && one.claimedGenotype == other.claimedGenotype &&
+           one.source == other.source;
+}
+
 class RemarkWriter {
   public:
     RemarkWriter(const SittingWish& wish, const SittingPlan& plan) : m_wish(wish), m_plan(plan) {}
@@ -148,13 +154,14 @@ class RemarkWriter {
 
     /// Chosen twice by a slip, or the benchmark among the chosen besides.
     void sayTwice() {
-        std::set<std::string> seen;
         std::set<std::string> told;
-        for (const LotToServe& lot : m_wish.lots) {
-            const bool again = !seen.insert(lot.name).second ||
-                               (m_wish.benchmark && m_wish.benchmark->name == lot.name &&
-                                m_wish.benchmark->source == lot.source) ||
-                               (m_wish.repeat && m_wish.repeat->name == lot.name);
+        for (std::size_t i = 0; i < m_wish.lots.size(); ++i) {
+            const LotToServe& lot = m_wish.lots[i];
+            bool again = (m_wish.benchmark && isSameFruit(*m_wish.benchmark, lot)) ||
+                         (m_wish.repeat && isSameFruit(*m_wish.repeat, lot));
+            for (std::size_t j = 0; j < i; ++j) {
+                again = again || isSameFruit(m_wish.lots[j], lot);
+            }
             if (again && told.insert(lot.name).second) {
                 add(remark(PlanRemarkKind::servedTwice, lot.name));
             }

@@ -332,7 +332,8 @@ std::optional<SittingWish> PlanPage::wish() const {
             continue;
         }
         if (lot->role == LotRole::benchmark) {
-            const bool asProposed = QString::fromStdString(lot->name).startsWith(m_benchmarkName);
+            lot->name = calledBenchmark(*m_book.view(), *lot);
+            const bool asProposed = QString::fromStdString(lot->name) == m_benchmarkName;
             wish.benchmarkDays = asProposed ? m_benchmarkDays : std::nullopt;
             wish.benchmark = std::move(*lot);
         } else if (lot->role == LotRole::repeat) {

@@ -173,7 +173,7 @@ TEST(SittingPlan, WarnsOfWhatMakesALotUnfairOrUnsafe) {
     wish.lots[4].condition.storage = StoragePath::unknown;
     wish.lots[5].condition.ripeness = Ripeness::unknown;
     wish.lots[6].condition.fruits = 1;
-    wish.lots[8].name = wish.lots[7].name;
+    wish.lots[8] = wish.lots[7];
     const auto plan = planSitting(wish);
     ASSERT_TRUE(plan.ok());
     EXPECT_THAT(sentenceAbout(*plan, PlanRemarkKind::fallen), HasSubstr("wash it"));
