@@ -1,6 +1,6 @@
 #include "core/evaluation/merit/merit_model.h"
 
-#include "core/evaluation/merit/merit_design.h"
+#include "core/evaluation/merit/merit_content.h"
 #include "core/evaluation/merit/variance_doubt.h"
 
 #include <algorithm>
@@ -9,29 +9,6 @@
 #include <utility>
 
 namespace pipwright {
-
-/// All of a fitted merit model.
-struct MeritModel::Content {
-    MeritFamilies families;
-    std::shared_ptr<const TraitRecords> records;
-    MeritOptions options;
-    MeritDesign design;
-    FoundVariances found;
-    std::vector<bool> ownNoise; ///< by person
-    MixedFit fit;
-    std::vector<GenotypeMerit> merits;
-    double spread = 0;
-    MeritMoves moves; ///< see varianceDoubt
-
-    /// What doubt about the variances adds to the covariance of two merits, by level.
-    [[nodiscard]] double doubt(std::size_t one, std::size_t other) const {
-        double sum = 0;
-        for (const std::vector<double>& move : moves) {
-            sum += 2 * move[one] * move[other];
-        }
-        return sum;
-    }
-};
 
 namespace {
 
@@ -44,11 +21,6 @@ std::size_t slotOf(MeritTerm term) {
 
 std::size_t slotOf(std::int32_t number) {
     return static_cast<std::size_t>(number);
-}
-
-Problem meritUnknown() {
-    return {ProblemCode::badInput, "Nothing is known of the merit of that genotype.",
-            "Choose one that has been tasted, or a parent of one.", "genotype"};
 }
 
 /// All scores equal: there is nothing to tell them apart by.
@@ -466,70 +438,6 @@ std::optional<EffectRef> MeritModel::effectOf(MeritTerm term, std::size_t record
 
 double MeritModel::varianceOf(MeritTerm term) const {
     return m_content->found.terms[slotOf(term)];
-}
-
-Result<MeritWaterfall> MeritModel::waterfall(Index genotype) const {
-    const GenotypeMerit* merit = meritOf(genotype);
-    if (merit == nullptr || !merit->seen()) {
-        return meritUnknown();
-    }
-    const MeritDesign& design = m_content->design;
-    const auto& effects = m_content->fit.randomEffects();
-    MeritWaterfall waterfall{merit->rawMean, {}, merit->merit};
-    std::vector<MeritStep> conditions(kCorrectionCount);
-    for (int i = 0; i < kCorrectionCount; ++i) {
-        conditions[slotOf(i)].correction = static_cast<Correction>(i);
-        conditions[slotOf(i)].off = options().off.contains(static_cast<Correction>(i));
-    }
-    std::array moments = {std::pair{MeritTerm::taster, MeritStep{MeritStep::Kind::taster}},
-                          std::pair{MeritTerm::sitting, MeritStep{MeritStep::Kind::sitting}},
-                          std::pair{MeritTerm::cropYear, MeritStep{MeritStep::Kind::cropYear}}};
-    moments[0].second.off = !options().tasterLevels;
-    moments[1].second.off = !options().sittings;
-    moments[2].second.off = !options().cropYears;
-    const double share = 1.0 / merit->records;
-    for (std::size_t i = 0; i < records().records.size(); ++i) {
-        const TraitRecord& record = records().records[i];
-        if (record.genotype != genotype) {
-            continue;
-        }
-        std::set<Correction> touched;
-        for (const ConditionAmount& one : record.conditions) {
-            const ConditionClass& belief = design.priors.conditions[one.condition];
-            const ConditionTerm& mine = design.conditions[one.condition];
-            MeritStep& step = conditions[static_cast<std::size_t>(belief.correction)];
-            step.records += touched.insert(belief.correction).second ? 1 : 0;
-            if (!step.off) {
-                const double found =
-                    mine.term < 0 ? 0 : mine.sd * effects[slotOf(mine.term)].prediction(mine.level);
-                step.change -= share * static_cast<double>(one.amount) * (belief.mean + found);
-            }
-        }
-        for (auto& [term, step] : moments) {
-            const std::int32_t at = design.termAt[slotOf(term)];
-            const std::int32_t level = design.codes[slotOf(term)][i];
-            step.records += level >= 0 ? 1 : 0;
-            if (at >= 0 && level >= 0) {
-                step.change -= share * effects[slotOf(at)].prediction(level);
-            }
-        }
-    }
-    double sum = merit->rawMean;
-    const auto keep = [&](const MeritStep& step) {
-        if (step.records > 0 && (step.off || step.change != 0)) {
-            waterfall.steps.push_back(step);
-            sum += step.change;
-        }
-    };
-    std::for_each(conditions.begin(), conditions.end(), keep);
-    for (const auto& [term, step] : moments) {
-        keep(step);
-    }
-    MeritStep rest{MeritStep::Kind::shrinkage};
-    rest.change = merit->merit.value - sum;
-    rest.records = merit->records;
-    waterfall.steps.push_back(rest);
-    return waterfall;
 }
 
 } // namespace pipwright
