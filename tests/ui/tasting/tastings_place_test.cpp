@@ -229,6 +229,34 @@ TEST_F(TastingsPlaceTest, AScoreIsCorrectedInItsCellAndVoidedWithAReason) {
     EXPECT_TRUE(page->findings().contains(QStringLiteral("another apple")));
 }
 
+TEST_F(TastingsPlaceTest, AConditionIsAskedForFromItsCell) {
+    open();
+    QTest::mouseClick(place->shownChips()->chip(QStringLiteral("row")), Qt::LeftButton);
+    std::vector<std::pair<Lot, Date>> wanted;
+    QObject::connect(
+        place.get(), &TastingsPlace::conditionWanted, place.get(),
+        [&wanted](const Lot& lot, const Date& tasted) { wanted.emplace_back(lot, tasted); });
+    PlainTable* table = place->page()->table();
+    ASSERT_EQ(table->model()->rowCount(), 2);
+    const bool oneFirst = table->model()
+                              ->index(0, SittingTableModel::fruit)
+                              .data()
+                              .toString()
+                              .contains(QStringLiteral("AT17-001"));
+    table->setCurrentIndex(table->model()->index(oneFirst ? 1 : 0, SittingTableModel::condition));
+    QTest::keyClick(table, Qt::Key_F2);
+    QTest::keyClick(table, Qt::Key_Return);
+    ASSERT_EQ(wanted.size(), 2U);
+    EXPECT_EQ(wanted[0].first.plant, two.plant);
+    EXPECT_EQ(wanted[0].second, Date::of(2026, 8, 20));
+    EXPECT_EQ(book->currentPlant(), book->view()->plant(*two.plant));
+    table->setCurrentIndex(table->model()->index(oneFirst ? 0 : 1, SittingTableModel::fruit));
+    QTest::keyClick(table, Qt::Key_F2); // whose fruit it is, is no condition
+    QTest::keyClick(table, Qt::Key_Return);
+    EXPECT_EQ(wanted.size(), 2U);
+    EXPECT_EQ(book->currentPlant(), book->view()->plant(*one.plant));
+}
+
 TEST_F(TastingsPlaceTest, ALateEntryMayHaveAnInexactDay) {
     open();
     place->newButton()->click();
