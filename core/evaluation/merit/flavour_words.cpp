@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <unordered_set>
 
 namespace pipwright {
 
@@ -141,6 +142,28 @@ bool isLetter(char c) {
     return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
 }
 
+/// Lots of sittings whose key is sealed: nothing is told of them yet.
+Result<std::unordered_set<Uuid>> sealedLots(const Store& store) {
+    const auto keys = store.all<SealedKey>();
+    if (!keys) {
+        return keys.problem();
+    }
+    std::unordered_set<Uuid> lots;
+    for (const SealedKey& key : *keys) {
+        if (key.opened) {
+            continue;
+        }
+        const auto served = store.where<Lot>("tasting", key.tasting.uuid);
+        if (!served) {
+            return served.problem();
+        }
+        for (const Lot& lot : *served) {
+            lots.insert(lot.id.uuid);
+        }
+    }
+    return lots;
+}
+
 } // namespace
 
 std::span<const FlavourWord> flavourGlossary() {
@@ -203,14 +226,18 @@ std::vector<FlavourCount> flavourCounts(const std::vector<SaidWords>& said) {
 }
 
 Result<std::vector<LotWords>> lotWords(const Store& store) {
+    const auto sealed = sealedLots(store);
+    if (!sealed) {
+        return sealed.problem();
+    }
     ScanRequest request;
     for (const auto* field : {"lot", "taster", "words", "void_reason"}) {
         request.fields.push_back(fieldIndex(Kind::score, field).value());
     }
     std::vector<LotWords> all;
-    const Outcome outcome = store.scan(Kind::score, request, [&all](const Record& record) {
+    const Outcome outcome = store.scan(Kind::score, request, [&](const Record& record) {
         const auto score = fromRecord<Score>(record);
-        if (score.voidReason.empty() && !score.words.empty()) {
+        if (score.voidReason.empty() && !score.words.empty() && !sealed->contains(score.lot.uuid)) {
             all.push_back({score.lot, score.taster, flavoursIn(score.words)});
         }
         return true;

@@ -55,7 +55,8 @@ struct LotWords {
     PersonId taster;
     std::vector<std::size_t> words;
 };
-/// From every score with words that is not void, the words found in it.
+/// From every score with words that is not void, the words found in it; sittings whose key is
+/// sealed tell nothing yet.
 Result<std::vector<LotWords>> lotWords(const Store& store);
 
 /// Whether two tasters who both wrote of a lot used the same word for it.

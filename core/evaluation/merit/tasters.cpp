@@ -124,7 +124,8 @@ std::vector<TasterTally> tallied(const MeritModel& model) {
         tally.genotypes.insert(record.genotype);
         if (record.sitting >= 0) {
             tally.sittings.insert(record.sitting);
-            tally.servings[{record.sitting, record.genotype, fruitStateOf(record)}].add(record.value);
+            tally.servings[{record.sitting, record.genotype, fruitStateOf(record)}].add(
+                record.value);
         }
     }
     for (const GenotypeMerit& merit : model.merits()) {

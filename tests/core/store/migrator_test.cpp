@@ -71,7 +71,8 @@ TEST_F(Migrating, BringsAnOlderBookUpToDateAndKeepsACopy) {
     ASSERT_TRUE(book.ok()) << book.problem().sentence();
     const auto kept = (*book)->copyBeforeUpdate();
     ASSERT_EQ(copies(), std::vector{kept});
-    EXPECT_NE(kept.filename().string().find("-version-" + std::to_string(kNow) + ".orchard"), std::string::npos);
+    EXPECT_NE(kept.filename().string().find("-version-" + std::to_string(kNow) + ".orchard"),
+              std::string::npos);
     EXPECT_EQ(versionOf(kept), kNow);
     EXPECT_EQ(versionOf(m_file), kNow + 2);
     const auto site = (*book)->get(m_site.id);
@@ -142,7 +143,7 @@ TEST_F(Migrating, ABookOfTheFirstVersionGetsKeysForItsSittings) {
 
 TEST_F(Migrating, AFailedStepLeavesTheVersionBefore) {
     const auto list = withTwoMore("CREATE TABLE soil_kind (id INTEGER PRIMARY KEY) STRICT;\n"
-                                "INSERT INTO nowhere VALUES (1);");
+                                  "INSERT INTO nowhere VALUES (1);");
     const auto failed = openForWriting(m_file, list);
     ASSERT_FALSE(failed.ok());
     EXPECT_NE(failed.problem().where.find("last_soil_kinds"), std::string::npos);
@@ -157,8 +158,8 @@ TEST_F(Migrating, AFailedStepLeavesTheVersionBefore) {
 
 TEST_F(Migrating, AStepThatBreaksReferencesIsTakenBack) {
     const auto list = withTwoMore("PRAGMA defer_foreign_keys = ON;\n"
-                                "INSERT INTO trial_row (uuid, site, number) VALUES "
-                                "(randomblob(16), 999, 1);");
+                                  "INSERT INTO trial_row (uuid, site, number) VALUES "
+                                  "(randomblob(16), 999, 1);");
     const auto failed = openForWriting(m_file, list);
     ASSERT_FALSE(failed.ok());
     EXPECT_EQ(failed.problem().code, ProblemCode::damaged);
