@@ -1,6 +1,7 @@
 #include "app/file_doors.h"
 
 #include "app/terminal.h"
+#include "app/text.h"
 #include "core/exchange/archive.h"
 #include "core/history/new_book.h"
 #include "core/store/book_check.h"
@@ -20,10 +21,6 @@ namespace {
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(pipwright::app::FileDoors)
 };
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 /// The day the sample orchard's story has come to: 22 August 2026.
 const Date kSampleToday = *Date::of(2026, 8, 22);

@@ -1,6 +1,7 @@
 #include "app/command.h"
 #include "app/figure_table.h"
 #include "app/terminal.h"
+#include "app/text.h"
 #include "core/evaluation/merit/book_evaluation.h"
 #include "core/evaluation/merit/hope.h"
 #include "core/evaluation/merit/keeping_by_genotype.h"
@@ -47,10 +48,6 @@ Result<OpenedBook> openedToRead(const QString& path) {
         return view.problem();
     }
     return OpenedBook{std::move(*book), *view};
-}
-
-QString text(const std::string& words) {
-    return QString::fromStdString(words);
 }
 
 template <typename Number>
