@@ -271,7 +271,7 @@ int printTasters(const MeritRequest& request) {
                        {QStringLiteral("repeat_low_95"), tr("95 % from"), 2},
                        {QStringLiteral("repeat_high_95"), tr("to"), 2},
                        {QStringLiteral("between_genotypes_percent"), tr("between fruit %"), 0}});
-    for (const TasterSheet& one : reports->tasters) {
+    for (const TasterAccount& one : reports->tasters) {
         const Person* person = book->view->person(one.taster);
         const std::string name = person == nullptr ? "somebody" : person->name;
         const auto repeated = [&one](double PointSpread::*figure) {

@@ -143,8 +143,8 @@ std::vector<TasterTally> tallied(const MeritModel& model) {
     return tallies;
 }
 
-TasterSheet sheetOf(const TasterReport& report, const TasterTally& tally) {
-    TasterSheet sheet;
+TasterAccount sheetOf(const TasterReport& report, const TasterTally& tally) {
+    TasterAccount sheet;
     sheet.taster = report.taster;
     sheet.scores = report.scores;
     sheet.genotypes = static_cast<int>(tally.genotypes.size());
@@ -275,12 +275,12 @@ Result<TasterReports> tasterReports(const MeritModel& model) {
     }
     std::stable_sort(
         all.tasters.begin(), all.tasters.end(),
-        [](const TasterSheet& a, const TasterSheet& b) { return a.scores > b.scores; });
+        [](const TasterAccount& a, const TasterAccount& b) { return a.scores > b.scores; });
     all.agreement = agreementIn(model.records());
     return all;
 }
 
-std::string sentenceOf(const TasterSheet& sheet, const std::string& name) {
+std::string sentenceOf(const TasterAccount& sheet, const std::string& name) {
     std::string text = name;
     if (sheet.linkedToNobody) {
         text += " has tasted nothing that anybody else tasted, so whether the scores or the fruit "

@@ -25,7 +25,7 @@ struct Discrimination {
 };
 
 /// One taster, told with what is behind each figure.
-struct TasterSheet {
+struct TasterAccount {
     PersonId taster;
     int scores = 0;
     int genotypes = 0;
@@ -52,7 +52,7 @@ struct PanelAgreement {
 };
 
 struct TasterReports {
-    std::vector<TasterSheet> tasters; ///< most scores first
+    std::vector<TasterAccount> tasters; ///< most scores first
     /// Over the tasters and lots that make the largest full table; nothing with fewer than three
     /// lots in common.
     std::optional<PanelAgreement> agreement;
@@ -63,7 +63,7 @@ Result<TasterReports> tasterReports(const MeritModel& model);
 
 /// One kind and plain sentence: "Mara Thorne scores 0.4 points above the average taster (95 %: 0.1
 /// to 0.7) and comes back to the same fruit within 0.6 points."
-std::string sentenceOf(const TasterSheet& sheet, const std::string& name);
+std::string sentenceOf(const TasterAccount& sheet, const std::string& name);
 /// "Of 12 lots that all 3 scored the order agrees well (Kendall's W 0.71, p under 1 %)."
 std::string sentenceOf(const PanelAgreement& agreement);
 

@@ -67,8 +67,8 @@ TEST(TastersTest, TellsTheKindOneFromTheStrictOne) {
     const auto reports = tasterReports(book.fit());
     ASSERT_TRUE(reports.ok());
     ASSERT_EQ(reports->tasters.size(), 2U);
-    const TasterSheet& strict = reports->tasters[0]; // most scores first
-    const TasterSheet& kind = reports->tasters[1];
+    const TasterAccount& strict = reports->tasters[0]; // most scores first
+    const TasterAccount& kind = reports->tasters[1];
     EXPECT_EQ(strict.scores, 12);
     EXPECT_LT(strict.level.value, -0.5);
     EXPECT_GT(kind.level.value, 0.5);
@@ -110,7 +110,7 @@ TEST(TastersTest, SaysWhoIsLinkedToNobody) {
     }
     const auto reports = tasterReports(book.fit());
     ASSERT_TRUE(reports.ok());
-    for (const TasterSheet& sheet : reports->tasters) {
+    for (const TasterAccount& sheet : reports->tasters) {
         EXPECT_EQ(sheet.linkedToNobody, sheet.taster.uuid.bytes[0] == 3);
         EXPECT_EQ(sentenceOf(sheet, "Ada").find("nothing that anybody else") != std::string::npos,
                   sheet.linkedToNobody);
