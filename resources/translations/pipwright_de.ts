@@ -5805,8 +5805,8 @@ nach Tagen vom Baum</translation>
         <translation>Beste</translation>
     </message>
     <message>
-        <source>famous name of its slot</source>
-        <translation>bekannter Name des Abschnitts</translation>
+        <source>famous name</source>
+        <translation>bekannter Name</translation>
     </message>
 </context>
 <context>

@@ -202,7 +202,7 @@ void LadderPanel::presentRung(const Line& mine) {
         words += tr(" (%1)").arg(QString::fromStdString(rung->reason));
     }
     if (rung->overtaken) {
-        words += QLatin1Char(' ') + tr("Another of the slot has the higher merit now.");
+        words += QStringLiteral(". ") + tr("Another of the slot has the higher merit now.");
     }
     mine.words->setText(words);
 }

@@ -40,6 +40,7 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kWidestMeritColumn = 300;
+constexpr int kPictureWidth = 400; ///< of the waterfall, at least
 enum Page { emptyPage, rankingPage, paperPage };
 
 QScrollArea* scrolled(QWidget* inside) {
@@ -99,8 +100,8 @@ QWidget* MeritPlace::buildRanking() {
     head->addWidget(m_filter, 1);
     head->addWidget(m_print, 0, Qt::AlignTop);
     auto* below = new QHBoxLayout;
-    below->addWidget(new MeritLegend, 3);
-    below->addWidget(m_state, 2);
+    below->addWidget(new MeritLegend);
+    below->addWidget(m_state, 1);
     auto* upper = new QWidget;
     auto* column = new QVBoxLayout(upper);
     column->setContentsMargins(theme.space, theme.gap, theme.space, 0);
@@ -120,10 +121,11 @@ QWidget* MeritPlace::buildRanking() {
 QWidget* MeritPlace::buildTabs() {
     auto* cause = new QSplitter(Qt::Horizontal);
     cause->setChildrenCollapsible(false);
-    cause->addWidget(scrolled(m_waterfall));
+    QScrollArea* picture = scrolled(m_waterfall);
+    picture->setMinimumWidth(kPictureWidth);
+    cause->addWidget(picture);
     cause->addWidget(m_scores);
-    cause->setStretchFactor(0, 1);
-    cause->setStretchFactor(1, 1);
+    cause->setSizes({2 * kPictureWidth, 2 * kPictureWidth});
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(cause, tr("Where it comes from"));
     m_tabs->addTab(m_settle, tr("What would settle it"));

@@ -90,6 +90,9 @@ void MeritPlotCells::paint(QPainter* painter, const QStyleOptionViewItem& option
     style->drawControl(QStyle::CE_ItemViewItem, &cell, painter, cell.widget);
     const QVariant plot = index.data(kPlotRole);
     if (plot.canConvert<MeritPlot>()) {
+        if (option.state.testFlag(QStyle::State_Selected)) { // marks are made for this ground
+            painter->fillRect(option.rect.adjusted(4, 1, -4, -1), themeOf(option.widget).surface);
+        }
         paintMeritPlot(*painter, QRectF(option.rect).adjusted(10, 3, -10, -3),
                        plot.value<MeritPlot>(), option.widget);
     }
@@ -106,11 +109,11 @@ MeritLegend::MeritLegend(QWidget* parent) : QWidget(parent) {
 }
 
 QSize MeritLegend::sizeHint() const {
-    return {420, fontMetrics().height() + 4};
+    return {540, fontMetrics().height() + 4};
 }
 
 QSize MeritLegend::minimumSizeHint() const {
-    return {160, fontMetrics().height() + 4};
+    return {500, fontMetrics().height() + 4};
 }
 
 void MeritLegend::paintEvent(QPaintEvent*) {
@@ -135,7 +138,7 @@ void MeritLegend::paintEvent(QPaintEvent*) {
     say(tr("no fair lot yet"), 10);
     const std::array lines = {std::pair{RungLine::floor, tr("floor")},
                               std::pair{RungLine::best, tr("best")},
-                              std::pair{RungLine::famous, tr("famous name of its slot")}};
+                              std::pair{RungLine::famous, tr("famous name")}};
     for (const auto& [line, words] : lines) {
         painter.setPen(penOf(line, theme));
         painter.drawLine(QPointF(x + 2, 2), QPointF(x + 2, height() - 2));
