@@ -40,7 +40,7 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kWidestMeritColumn = 300;
-constexpr int kPictureWidth = 400; ///< of the waterfall, at least
+constexpr int kPictureWidth = 440; ///< of the waterfall, at least
 enum Page { emptyPage, rankingPage, paperPage };
 
 QScrollArea* scrolled(QWidget* inside) {
