@@ -491,219 +491,219 @@ Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
     </message>
     <message>
         <source>As the book stood on that day, as 2026-08-22.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Buch an diesem Tag stand, etwa 2026-08-22.</translation>
     </message>
     <message>
         <source>A table for a spreadsheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tabelle für ein Rechenblatt.</translation>
     </message>
     <message>
         <source>Figures for another program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen für ein anderes Programm.</translation>
     </message>
     <message>
         <source>--as-of: &quot;%1&quot; is not a day. Write it as 2026-08-22.</source>
-        <translation type="unfinished"></translation>
+        <translation>--as-of: „%1“ ist kein Tag. Schreiben Sie ihn wie 2026-08-22.</translation>
     </message>
     <message>
         <source>--csv and --json: choose one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>--csv und --json: Wählen Sie eines davon.</translation>
     </message>
     <message>
         <source>Standard deviations: %1, a single score %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardabweichungen: %1, eine einzelne Note %2.</translation>
     </message>
     <message>
         <source>code</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished">Name</translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>merit</source>
-        <translation type="unfinished">Wert</translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>+/-</source>
-        <translation type="unfinished"></translation>
+        <translation>+/-</translation>
     </message>
     <message>
         <source>95 % from</source>
-        <translation type="unfinished"></translation>
+        <translation>95 % von</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished">bis</translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>reliability</source>
-        <translation type="unfinished">Verlässlichkeit</translation>
+        <translation>Verlässlichkeit</translation>
     </message>
     <message>
         <source>raw mean</source>
-        <translation type="unfinished"></translation>
+        <translation>rohes Mittel</translation>
     </message>
     <message>
         <source>scores</source>
-        <translation type="unfinished"></translation>
+        <translation>Noten</translation>
     </message>
     <message>
         <source>fair lots</source>
-        <translation type="unfinished">faire Proben</translation>
+        <translation>faire Proben</translation>
     </message>
     <message>
         <source>lots</source>
-        <translation type="unfinished">Proben</translation>
+        <translation>Proben</translation>
     </message>
     <message>
         <source>tasters</source>
-        <translation type="unfinished">Verkoster</translation>
+        <translation>Verkoster</translation>
     </message>
     <message>
         <source>years</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre</translation>
     </message>
     <message>
         <source>Merit of %1 in %2: what a fair, prime, fresh lot would show an average taster on an average day of an average year, from %3 scores.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert für %1 in %2: was eine faire, genussreife, frische Probe einem mittleren Verkoster an einem mittleren Tag eines mittleren Jahres zeigte, aus %3 Noten.</translation>
     </message>
     <message>
         <source>liking</source>
-        <translation type="unfinished">Gefallen</translation>
+        <translation>Gefallen</translation>
     </message>
     <message>
         <source>points of 9</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkten von 9</translation>
     </message>
     <message>
         <source>its own unit</source>
-        <translation type="unfinished"></translation>
+        <translation>der eigenen Einheit</translation>
     </message>
     <message>
         <source>%1 scores are of fruit that is linked to no genotype.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Noten gelten Früchten, die zu keinem Genotyp gehören.</translation>
     </message>
     <message>
         <source>The variances did not settle; take the figures with care.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Varianzen kamen nicht zur Ruhe; nehmen Sie die Zahlen mit Vorsicht.</translation>
     </message>
     <message>
         <source>suggestion</source>
-        <translation type="unfinished">Vorschlag</translation>
+        <translation>Vorschlag</translation>
     </message>
     <message>
         <source>above floor %</source>
-        <translation type="unfinished"></translation>
+        <translation>über Untergrenze %</translation>
     </message>
     <message>
         <source>above best %</source>
-        <translation type="unfinished"></translation>
+        <translation>über Bester %</translation>
     </message>
     <message>
         <source>by half a point %</source>
-        <translation type="unfinished"></translation>
+        <translation>um halben Punkt %</translation>
     </message>
     <message>
         <source>evidence</source>
-        <translation type="unfinished">Beleg</translation>
+        <translation>Beleg</translation>
     </message>
     <message>
         <source>reason</source>
-        <translation type="unfinished">Grund</translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>%1 fruited seedlings and selections, against the benchmarks of their own slot in crop year %2. These are suggestions; no stage was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Sämlinge und Auslesen, die schon trugen, gegen die Vergleichssorten ihres eigenen Abschnitts im Erntejahr %2. Das sind Vorschläge; keine Stufe wurde geändert.</translation>
     </message>
     <message>
         <source>taster</source>
-        <translation type="unfinished">Verkoster</translation>
+        <translation>Verkoster</translation>
     </message>
     <message>
         <source>genotypes</source>
-        <translation type="unfinished"></translation>
+        <translation>Genotypen</translation>
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Spreizung</translation>
     </message>
     <message>
         <source>noise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rauschen</translation>
     </message>
     <message>
         <source>repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholung</translation>
     </message>
     <message>
         <source>between fruit %</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen Früchten %</translation>
     </message>
     <message>
         <source>No two tasters scored three of the same lots, so agreement is unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine zwei Verkoster benoteten drei gleiche Proben, darum ist ihre Einigkeit unbekannt.</translation>
     </message>
     <message>
         <source>path</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>fresh</source>
-        <translation type="unfinished"></translation>
+        <translation>frisch</translation>
     </message>
     <message>
         <source>a day</source>
-        <translation type="unfinished"></translation>
+        <translation>je Tag</translation>
     </message>
     <message>
         <source>days good</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage gut</translation>
     </message>
     <message>
         <source>half good</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Hälfte gut</translation>
     </message>
     <message>
         <source>longest</source>
-        <translation type="unfinished"></translation>
+        <translation>längste</translation>
     </message>
     <message>
         <source>Days good: until fewer than %1 % of the lots are liked %2 points or more; a dash: longer than %3 days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage gut: bis weniger als %1 % der Proben mit %2 Punkten oder mehr gefallen; ein Strich: länger als %3 Tage.</translation>
     </message>
     <message>
         <source>Ranks everything tasted by its merit: the scores freed of taster, sitting, year and the state of the fruit, with what parents and sibs lend, and how sure that is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordnet alles Verkostete nach seinem Wert: die Noten befreit von Verkoster, Runde, Jahr und Zustand der Frucht, mit dem, was Eltern und Geschwister leihen, und wie sicher das ist.</translation>
     </message>
     <message>
         <source>A trait with numbers or ordered states, by key or name; liking when left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Merkmal mit Zahlen oder geordneten Stufen, nach Schlüssel oder Name; ohne Angabe das Gefallen.</translation>
     </message>
     <message>
         <source>Holds every fruited seedling against the benchmarks of its own slot and says what the figures suggest. It changes nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält jeden Sämling, der schon trug, gegen die Vergleichssorten seines eigenen Abschnitts und sagt, was die Zahlen nahelegen. Es ändert nichts.</translation>
     </message>
     <message>
         <source>Says how high each taster scores, how well each repeats and tells fruit apart, how far they agree, and what own seedlings gain when their names are known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagt, wie hoch jeder Verkoster benotet, wie gut er wiederholt und Früchte unterscheidet, wie weit sie sich einig sind und was eigene Sämlinge gewinnen, wenn man ihre Namen kennt.</translation>
     </message>
     <message>
         <source>Says how fast each genotype loses on each way of keeping it, and for how many days it stays good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagt, wie schnell jeder Genotyp auf jedem Lagerweg verliert und wie viele Tage er gut bleibt.</translation>
     </message>
     <message>
         <source>Liking that still counts as good, 1 to 9.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefallen, das noch als gut gilt, 1 bis 9.</translation>
     </message>
     <message>
         <source>--good-from: write a number from 1 to 9.</source>
-        <translation type="unfinished"></translation>
+        <translation>--good-from: Schreiben Sie eine Zahl von 1 bis 9.</translation>
     </message>
 </context>
 <context>
@@ -1601,7 +1601,7 @@ Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation>Mindestmaß</translation>
+        <translation>Untergrenze</translation>
     </message>
     <message>
         <source>flowers</source>
