@@ -7482,7 +7482,7 @@ nach Tagen vom Baum</translation>
     <message numerus="yes">
         <source>Serve %1 of %n day(s) ago again</source>
         <translation>
-            <numerusform>%1 von gestern wieder vorlegen</numerusform>
+            <numerusform>%1 von vor %n Tag wieder vorlegen</numerusform>
             <numerusform>%1 von vor %n Tagen wieder vorlegen</numerusform>
         </translation>
     </message>
@@ -7602,7 +7602,7 @@ nach Tagen vom Baum</translation>
     <message numerus="yes">
         <source>%1 was served %n day(s) ago and comes again, for each taster&apos;s own noise; it has kept longer since.</source>
         <translation>
-            <numerusform>%1 wurde gestern vorgelegt und kommt wieder, für die eigene Streuung jedes Verkosters; es liegt seither länger.</numerusform>
+            <numerusform>%1 wurde vor %n Tag vorgelegt und kommt wieder, für die eigene Streuung jedes Verkosters; es liegt seither länger.</numerusform>
             <numerusform>%1 wurde vor %n Tagen vorgelegt und kommt wieder, für die eigene Streuung jedes Verkosters; es liegt seither länger.</numerusform>
         </translation>
     </message>

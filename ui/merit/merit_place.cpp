@@ -40,7 +40,9 @@ namespace pipwright::ui {
 namespace {
 
 constexpr int kWidestMeritColumn = 300;
-constexpr int kPictureWidth = 440; ///< of the waterfall, at least
+constexpr int kPictureWidth = 440; ///< of the waterfall, where there is room
+constexpr int kLeastPicture = 260;
+constexpr int kLeastWidth = 400; ///< of the whole, so that it fits a screen of 1024
 enum Page { emptyPage, rankingPage, paperPage };
 
 QScrollArea* scrolled(QWidget* inside) {
@@ -113,6 +115,7 @@ QWidget* MeritPlace::buildRanking() {
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(upper);
     splitter->addWidget(buildTabs());
+    splitter->setMinimumWidth(kLeastWidth); // narrower than its widest tab would like
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 2);
     return splitter;
@@ -122,7 +125,7 @@ QWidget* MeritPlace::buildTabs() {
     auto* cause = new QSplitter(Qt::Horizontal);
     cause->setChildrenCollapsible(false);
     QScrollArea* picture = scrolled(m_waterfall);
-    picture->setMinimumWidth(kPictureWidth);
+    picture->setMinimumWidth(kLeastPicture);
     cause->addWidget(picture);
     cause->addWidget(m_scores);
     cause->setSizes({2 * kPictureWidth, 2 * kPictureWidth});

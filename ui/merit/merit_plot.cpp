@@ -113,7 +113,7 @@ QSize MeritLegend::sizeHint() const {
 }
 
 QSize MeritLegend::minimumSizeHint() const {
-    return {500, fontMetrics().height() + 4};
+    return {200, fontMetrics().height() + 4};
 }
 
 void MeritLegend::paintEvent(QPaintEvent*) {
