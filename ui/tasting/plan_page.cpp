@@ -46,7 +46,7 @@ InexactDate plannedDay(Date day) {
 
 PlanPage::PlanPage(OpenBook& book, QWidget* parent) : QWidget(parent), m_book(book) {
     build();
-    setMinimumWidth(400); // fits a screen of 1024; its tables scroll
+    setMinimumWidth(320); // fits a screen of 1024; its tables scroll
     connectParts();
     m_date->setDate(plannedDay(m_book.today()));
     refresh();

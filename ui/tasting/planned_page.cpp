@@ -39,7 +39,7 @@ QString keyOfTaster(PersonId taster) {
 
 PlannedPage::PlannedPage(OpenBook& book, QWidget* parent) : QWidget(parent), m_book(book) {
     build();
-    setMinimumWidth(400); // fits a screen of 1024; its tables scroll
+    setMinimumWidth(320); // fits a screen of 1024; its tables scroll
     connectParts();
 }
 
