@@ -8,6 +8,7 @@
 #include "core/evaluation/merit/tasters.h"
 #include "core/evaluation/merit/verdict_words.h"
 #include "core/store/orchard_book.h"
+#include "ui/book/merit_settings.h"
 
 #include <QDate>
 
@@ -211,20 +212,22 @@ int printVerdicts(const MeritRequest& request) {
     EvaluationRequest asked;
     asked.day = request.asOf.value_or(today());
     asked.asItStood = request.asOf.has_value();
+    asked.choices = ui::keptChoices().choices(); // the same as in the window
     const auto found = evaluateBook(*book->view, *book->store, *ledger, asked);
     if (!found) {
         return fail(found.problem());
     }
-    FigureTable table({{QStringLiteral("code"), tr("code")},
-                       {QStringLiteral("suggestion"), tr("suggestion")},
-                       {QStringLiteral("merit_points"), tr("merit"), 2},
-                       {QStringLiteral("low_95_points"), tr("95 % from"), 2},
-                       {QStringLiteral("high_95_points"), tr("to"), 2},
-                       {QStringLiteral("above_floor_percent"), tr("above floor %"), 0},
-                       {QStringLiteral("above_best_percent"), tr("above best %"), 0},
-                       {QStringLiteral("above_best_by_margin_percent"), tr("by half a point %"), 0},
-                       {QStringLiteral("evidence"), tr("evidence")},
-                       {QStringLiteral("reason"), tr("reason")}});
+    FigureTable table(
+        {{QStringLiteral("code"), tr("code")},
+         {QStringLiteral("suggestion"), tr("suggestion")},
+         {QStringLiteral("merit_points"), tr("merit"), 2},
+         {QStringLiteral("low_95_points"), tr("95 % from"), 2},
+         {QStringLiteral("high_95_points"), tr("to"), 2},
+         {QStringLiteral("above_floor_percent"), tr("above floor %"), 0},
+         {QStringLiteral("above_best_percent"), tr("above best %"), 0},
+         {QStringLiteral("above_best_by_margin_percent"), tr("above best by the margin %"), 0},
+         {QStringLiteral("evidence"), tr("evidence")},
+         {QStringLiteral("reason"), tr("reason")}});
     for (const SeedlingVerdict& one : found->verdicts) {
         const bool hasMerit = one.basis != MeritBasis::none;
         const auto figure = [hasMerit](double value) {
@@ -243,6 +246,16 @@ int printVerdicts(const MeritRequest& request) {
                   "in crop year %2. These are suggestions; no stage was changed.")
                    .arg(found->verdicts.size())
                    .arg(found->cropYear.year));
+    const VerdictThresholds& set = asked.choices.thresholds;
+    table.note(tr("Thresholds, as set in the window on this computer: margin %1 points; watched "
+                  "from P(above the floor) %2 %; culled from P(below it) %3 %; backed up from "
+                  "P(above the best) %4 %; talked of as a name from %5 % and %6 crop years.")
+                   .arg(set.margin, 0, 'f', 1)
+                   .arg(100 * set.watchAboveFloor, 0, 'f', 0)
+                   .arg(100 * set.cullBelowFloor, 0, 'f', 0)
+                   .arg(100 * set.backUpAboveBest, 0, 'f', 0)
+                   .arg(100 * set.nameAboveBest, 0, 'f', 0)
+                   .arg(set.nameCropYears));
     table.print(request.form);
     return kDone;
 }

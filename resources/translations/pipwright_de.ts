@@ -602,10 +602,6 @@ Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
         <translation>über Bester %</translation>
     </message>
     <message>
-        <source>by half a point %</source>
-        <translation>um halben Punkt %</translation>
-    </message>
-    <message>
         <source>evidence</source>
         <translation>Beleg</translation>
     </message>
@@ -704,6 +700,14 @@ Die Buchstaben sind die des Verkostungsbogens; ? ist unbekannt.</translation>
     <message>
         <source>--good-from: write a number from 1 to 9.</source>
         <translation>--good-from: Schreiben Sie eine Zahl von 1 bis 9.</translation>
+    </message>
+    <message>
+        <source>above best by the margin %</source>
+        <translation>über Bester um den Abstand %</translation>
+    </message>
+    <message>
+        <source>Thresholds, as set in the window on this computer: margin %1 points; watched from P(above the floor) %2 %; culled from P(below it) %3 %; backed up from P(above the best) %4 %; talked of as a name from %5 % and %6 crop years.</source>
+        <translation>Schwellen, wie im Fenster auf diesem Rechner gesetzt: Abstand %1 Punkte; beobachtet ab P(über der Untergrenze) %2 %; verworfen ab P(darunter) %3 %; gesichert ab P(über dem Besten) %4 %; als Name im Gespräch ab %5 % und %6 Erntejahren.</translation>
     </message>
 </context>
 <context>

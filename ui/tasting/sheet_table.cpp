@@ -58,6 +58,18 @@ void SheetTable::keepOpenCell() {
     }
 }
 
+bool SheetTable::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool plain = (key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
+        if (plain && !key->text().isEmpty() && key->text()[0].isPrint()) {
+            event->accept(); // the first letter of a word, not the map's key of that letter
+            return true;
+        }
+    }
+    return PlainTable::event(event);
+}
+
 void SheetTable::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape && state() != QAbstractItemView::EditingState) {
         Q_EMIT leftAlone();

@@ -32,6 +32,7 @@ class SheetTable : public PlainTable {
     void leftAlone();
 
   protected:
+    bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 };
 

@@ -13,6 +13,9 @@ namespace {
 
 constexpr int kMostNewScores = 200;
 
+/// What a sitting of the next crop year must move the probability by beyond one of this year.
+constexpr double kWorthAYear = 0.02;
+
 Problem unfitPlan() {
     return {ProblemCode::badInput, "A tasting has 1 to 200 scores, at least one lot and a taster.",
             "Plan a smaller or a larger one.", "plan"};
@@ -173,10 +176,12 @@ Result<std::vector<SettlingPower>> settlingPowers(const MeritModel& model,
 }
 
 std::optional<std::size_t> bestNextSitting(const std::vector<SettlingPower>& powers) {
+    const auto worth = [&powers](std::size_t at) {
+        return powers[at].expectedMove - (powers[at].plan.thisYear ? 0 : kWorthAYear);
+    };
     std::optional<std::size_t> best;
     for (std::size_t i = 0; i < powers.size(); ++i) {
-        if (powers[i].plan.isOneSitting() &&
-            (!best || powers[i].expectedMove > powers[*best].expectedMove)) {
+        if (powers[i].plan.isOneSitting() && (!best || worth(i) > worth(*best))) {
             best = i;
         }
     }

@@ -77,7 +77,8 @@ std::optional<SettlingQuestion> openQuestion(const SeedlingVerdict& verdict,
 Result<std::vector<SettlingPower>> settlingPowers(const MeritModel& model,
                                                   const SettlingQuestion& question,
                                                   std::span<const TastingPlan> plans);
-/// The one that moves the probability most among those held at one sitting; nothing of none.
+/// The one that moves the probability most among those held at one sitting; nothing of none. One of
+/// the next crop year must move it by 0.02 more than one of this year to be worth the wait.
 std::optional<std::size_t> bestNextSitting(const std::vector<SettlingPower>& powers);
 
 /// How a name comes nearer, a crop year of pairs with the benchmark at a time.

@@ -249,7 +249,14 @@ TEST(Settle, PrefersTheBenchmarkBesideIt) {
         EXPECT_LT(power.errorAfter, questionOf(model, 2).ahead.standardError);
         EXPECT_LE(power.flipChance, 1);
     }
-    EXPECT_EQ(bestNextSitting(list), 5U); // of single sittings; a new year tells more
+    // A new year tells more, but too little more to wait for it.
+    EXPECT_GT(list[5].expectedMove, list[3].expectedMove);
+    EXPECT_LT(list[5].expectedMove, list[3].expectedMove + 0.02);
+    EXPECT_EQ(bestNextSitting(list), 3U);
+    auto worthWaiting = list;
+    worthWaiting[5].expectedMove = list[3].expectedMove + 0.03;
+    EXPECT_EQ(bestNextSitting(worthWaiting), 5U);
+    EXPECT_FALSE(bestNextSitting({}));
     EXPECT_EQ(wordsOf(list[3].plan), "1 fair lot beside the benchmark, 3 tasters, blind, this crop "
                                      "year");
 

@@ -17,9 +17,12 @@
 #include "ui/widgets/chip_row.h"
 #include "ui/widgets/notice_bar.h"
 
+#include <QApplication>
 #include <QFile>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
@@ -277,6 +280,26 @@ TEST_F(PlannedSittingTest, OpeningEarlyNeedsAReasonThatIsKept) {
     EXPECT_EQ(table().key.reason, "rain");
     EXPECT_TRUE(table().unwritten().empty());
     EXPECT_EQ(*book->store().count(Kind::score), 1);
+}
+
+TEST_F(PlannedSittingTest, TheFirstLetterOfAWordIsNotAKeyOfTheMap) {
+    PlannedPage* page = planned();
+    page->papersButton()->click();
+    QShortcut layBeside(QKeySequence(Qt::Key_C), place->window());
+    int beside = 0;
+    QObject::connect(&layBeside, &QShortcut::activated, [&beside] { ++beside; });
+    page->table()->setCurrentIndex(page->table()->model()->index(0, EntryModel::words));
+    QKeyEvent first(QEvent::ShortcutOverride, Qt::Key_C, Qt::NoModifier, QStringLiteral("c"));
+    first.ignore();
+    QApplication::sendEvent(page->table(), &first);
+    EXPECT_TRUE(first.isAccepted());
+    QKeyEvent undo(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier, QString(QChar(26)));
+    undo.ignore();
+    QApplication::sendEvent(page->table(), &undo);
+    EXPECT_FALSE(undo.isAccepted());
+    type(page->table(), QStringLiteral("crisp"));
+    EXPECT_EQ(beside, 0);
+    EXPECT_EQ(table().sheets.front().lines.front().score.words, "crisp");
 }
 
 TEST_F(PlannedSittingTest, WhatCannotBeReadIsSaidAndNothingIsWritten) {
