@@ -39,27 +39,13 @@ class VarianceSearch {
     VarianceSearch(RestrictedLikelihood& likelihood, const ModelRecords& records,
                    const SearchTask& task, const FitControl& control)
         : m_likelihood(likelihood), m_records(records), m_task(task), m_control(control) {
-        bool free = true;
-        for (std::size_t term = 0; term < task.terms.size(); ++term) {
-            const VarianceKnowledge knowledge = task.terms[term].knowledge;
-            free = free && knowledge == VarianceKnowledge::estimated;
-            if (knowledge == VarianceKnowledge::held) {
-                continue;
-            }
-            for (std::int32_t row = 0; row < records.families[term].width; ++row) {
-                for (std::int32_t column = 0; column <= row; ++column) {
-                    m_all.push_back({static_cast<std::int32_t>(term), 0, row, column});
-                }
-            }
-        }
-        for (std::size_t group = 0; group < task.groups.size(); ++group) {
-            const VarianceKnowledge knowledge = task.groups[group].knowledge;
-            free = free && knowledge == VarianceKnowledge::estimated;
-            if (knowledge != VarianceKnowledge::held) {
-                m_all.push_back({-1, static_cast<std::int32_t>(group), 0, 0});
-            }
-        }
-        m_profile = free && !m_all.empty();
+        m_all = searchParameters(records, task);
+        const auto estimated = [](const VarianceChoice& choice) {
+            return choice.knowledge == VarianceKnowledge::estimated;
+        };
+        m_profile = !m_all.empty() &&
+                    std::all_of(task.terms.begin(), task.terms.end(), estimated) &&
+                    std::all_of(task.groups.begin(), task.groups.end(), estimated);
     }
 
     Result<SearchEnd> run(VarianceState start) {

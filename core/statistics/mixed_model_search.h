@@ -15,6 +15,9 @@ struct SearchTask {
     double unit = 1; ///< variances of the choices times this are those of the search
 };
 
+/// The directions of a search: every number of every variance that is not held, terms first.
+std::vector<SearchParameter> searchParameters(const ModelRecords& records, const SearchTask& task);
+
 /// Where a search ended.
 struct SearchEnd {
     int iterations = 0;

@@ -205,6 +205,22 @@ TEST_F(CommandLine, ASittingIsPlannedKeptAndPrinted) {
     EXPECT_EQ(run({QStringLiteral("sitting"), path("sample.orchard"), lots[0]}).code, 2);
 }
 
+TEST_F(CommandLine, VerdictsGoByTheThresholdsSetInTheWindow) {
+    ASSERT_EQ(run({QStringLiteral("import"), path("sample.orchard"), sample()}).code, 0);
+    const QStringList words{QStringLiteral("verdict"), path("sample.orchard")};
+    const Called proposed = run(words);
+    EXPECT_TRUE(proposed.out.contains(QStringLiteral("80 % and 2 crop years")));
+    ASSERT_TRUE(QDir(folder.path()).mkpath(QStringLiteral("pipwright")));
+    QFile settings(path("pipwright/pipwright.conf"));
+    ASSERT_TRUE(settings.open(QIODevice::WriteOnly));
+    settings.write("[merit]\nname-above-best=0.99\n");
+    settings.close();
+    const Called own = run(words);
+    EXPECT_TRUE(own.out.contains(QStringLiteral("99 % and 2 crop years"))) << own.out.toStdString();
+    EXPECT_GT(proposed.out.count(QStringLiteral("name talk")),
+              own.out.count(QStringLiteral("name talk")));
+}
+
 TEST_F(CommandLine, TellsMeritsVerdictsTastersAndKeeping) {
     ASSERT_EQ(run({QStringLiteral("import"), path("sample.orchard"), sample()}).code, 0);
     QFile file(path("sample.orchard"));
