@@ -128,7 +128,9 @@ QWidget* MeritPlace::buildTabs() {
     picture->setMinimumWidth(kLeastPicture);
     cause->addWidget(picture);
     cause->addWidget(m_scores);
-    cause->setSizes({2 * kPictureWidth, 2 * kPictureWidth});
+    cause->setSizes({3 * kPictureWidth, 2 * kPictureWidth});
+    cause->setStretchFactor(0, 3);
+    cause->setStretchFactor(1, 2);
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(cause, tr("Where it comes from"));
     m_tabs->addTab(m_settle, tr("What would settle it"));

@@ -22,6 +22,7 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -222,7 +223,13 @@ void PlanPage::addTrees() {
         m_model->addPlant(plant);
     }
     propose();
-    m_table->setCurrentIndex(m_model->index(0, SheetModel::origin));
+    startRow(0);
+}
+
+/// What is asked next of a line, with its fruit in sight.
+void PlanPage::startRow(int row) {
+    m_table->setCurrentIndex(m_model->index(row, SheetModel::origin));
+    m_table->horizontalScrollBar()->setValue(0);
     m_table->setFocus(Qt::OtherFocusReason);
 }
 
@@ -255,9 +262,7 @@ void PlanPage::takeBenchmark() {
         row.fruit += QStringLiteral(" @ ");
     }
     m_model->addRow(row, LotRole::benchmark);
-    m_table->setCurrentIndex(
-        m_model->index(*m_model->rowWith(LotRole::benchmark), SheetModel::origin));
-    m_table->setFocus(Qt::OtherFocusReason);
+    startRow(*m_model->rowWith(LotRole::benchmark));
 }
 
 void PlanPage::takeRepeat() {

@@ -75,6 +75,7 @@ class PlanPage : public QWidget {
     [[nodiscard]] QWidget* buildLeft();
     void connectParts();
     void addTrees();
+    void startRow(int row);
     [[nodiscard]] std::vector<Index> treesToAdd() const;
     void takeBenchmark();
     void turnTwice();
