@@ -33,10 +33,10 @@ PlanView::PlanView(QWidget* parent) : QScrollArea(parent) {
     column->setContentsMargins(theme.space, 0, 0, 0);
     column->setSpacing(theme.space);
     column->addWidget(new FlowText(tr("As it will be served"), FlowText::Weight::strong));
+    column->addWidget(new FlowText(tastingCaution(), FlowText::Weight::small));
     column->addWidget(m_warnings);
     column->addWidget(m_orders);
     column->addWidget(m_reasons);
-    column->addWidget(new FlowText(tastingCaution(), FlowText::Weight::small));
     column->addStretch(1);
     setWidget(inner);
     setWidgetResizable(true);
